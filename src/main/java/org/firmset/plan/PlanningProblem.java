@@ -1,0 +1,84 @@
+package org.firmset.plan;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Everything a planner may know. References between its parts are by id and are checked here; the hard rules themselves
+ * are in the {@linkplain org.firmset.plan package description}.
+ *
+ * @param statusDate 'today' for this plan
+ * @param trips possible trips, ascending, not overlapping, none before the status date
+ * @param waits links between stages; cycles are refused by the planner with an {@link Obstacle}, not here
+ */
+public record PlanningProblem(
+        LocalDate statusDate,
+        Style style,
+        List<Trip> trips,
+        List<Subproject> subprojects,
+        List<Stage> stages,
+        List<Wait> waits,
+        List<Material> materials,
+        List<DeliveryOffer> offers,
+        Site site,
+        List<Pin> pins) {
+
+    public PlanningProblem {
+        trips = List.copyOf(trips);
+        subprojects = List.copyOf(subprojects);
+        stages = List.copyOf(stages);
+        waits = List.copyOf(waits);
+        materials = List.copyOf(materials);
+        offers = List.copyOf(offers);
+        pins = List.copyOf(pins);
+        requireOrder(statusDate, trips);
+        Set<String> subprojectIds = ids(subprojects, Subproject::id, "subproject");
+        Set<String> stageIds = ids(stages, Stage::id, "stage");
+        Set<String> materialIds = ids(materials, Material::id, "material");
+        ids(trips, Trip::id, "trip");
+        ids(waits, Wait::id, "wait");
+        ids(offers, DeliveryOffer::id, "delivery offer");
+        for (Stage stage : stages) {
+            known(stage.subproject(), subprojectIds, "subproject", "stage", stage.id());
+            stage.needs().forEach(n -> known(n.material(), materialIds, "material", "stage", stage.id()));
+            ids(stage.needs(), Need::material, "need of stage " + stage.id());
+        }
+        for (Wait wait : waits) {
+            known(wait.from(), stageIds, "from", "wait", wait.id());
+            known(wait.to(), stageIds, "to", "wait", wait.id());
+        }
+        offers.forEach(o -> o.materials().forEach(m -> known(m, materialIds, "material", "delivery offer", o.id())));
+        pins.forEach(p -> known(p.stage(), stageIds, "stage", "pin", p.why()));
+        site.stock().forEach(l -> known(l.material(), materialIds, "material", "stock", l.arrivedOn()));
+    }
+
+    private static void requireOrder(LocalDate statusDate, List<Trip> trips) {
+        for (int i = 0; i < trips.size(); i++) {
+            LocalDate from = trips.get(i).firstDate();
+            Require.that(
+                    !from.isBefore(statusDate),
+                    "trip [%s] starts on [%s], before the status date [%s]",
+                    trips.get(i).id(),
+                    from,
+                    statusDate);
+            Require.that(
+                    i == 0 || from.isAfter(trips.get(i - 1).lastDate()),
+                    "trip [%s] starts on [%s] and must come after the trip before it",
+                    trips.get(i).id(),
+                    from);
+        }
+    }
+
+    private static <T> Set<String> ids(List<T> parts, Function<T, String> id, String kind) {
+        Set<String> seen = new HashSet<>();
+        parts.forEach(p -> Require.that(seen.add(id.apply(p)), "%s [%s] is there twice", kind, id.apply(p)));
+        return seen;
+    }
+
+    private static void known(String id, Set<String> known, String field, String kind, Object which) {
+        Require.that(known.contains(id), "%s [%s] of %s [%s] is not known", field, id, kind, which);
+    }
+}

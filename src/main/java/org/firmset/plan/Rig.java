@@ -1,0 +1,11 @@
+package org.firmset.plan;
+
+import java.util.List;
+
+/** A vehicle, with its trailer if it tows one, as far as cargo is concerned. */
+public record Rig(String id, String name, List<Bay> bays, List<MassLimit> limits) {
+    public Rig {
+        bays = List.copyOf(bays);
+        limits = List.copyOf(limits);
+    }
+}

@@ -1,0 +1,73 @@
+package org.firmset.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One piece of work, as far as it is still to do.
+ *
+ * @param labourQuarters labour still to do by all people together, in quarter-hours; 0 exactly when finished
+ * @param crew the least number of people who must be present
+ * @param leastBlockQuarters the least labour worth starting on one day; 0 for no limit
+ * @param mostBlockQuarters the most labour the stage can take on one day; {@link #NO_LIMIT} for none
+ * @param wattHoursPerHour energy for each hour of labour
+ * @param shut dates on which it may not work: season, conditions, papers
+ * @param startedOn when its first work was done, if that lies before the status date
+ * @param finishedOn when it was finished, if it is
+ */
+public record Stage(
+        String id,
+        String name,
+        String subproject,
+        int labourQuarters,
+        int crew,
+        Layout layout,
+        int leastBlockQuarters,
+        int mostBlockQuarters,
+        long wattHoursPerHour,
+        List<Shut> shut,
+        List<Need> needs,
+        @Nullable LocalDate startedOn,
+        @Nullable LocalDate finishedOn) {
+
+    public static final int NO_LIMIT = Integer.MAX_VALUE;
+
+    public Stage {
+        shut = List.copyOf(shut);
+        needs = List.copyOf(needs);
+        Require.notNegative(labourQuarters, "labourQuarters", "stage", id);
+        Require.notNegative(crew, "crew", "stage", id);
+        Require.notNegative(leastBlockQuarters, "leastBlockQuarters", "stage", id);
+        Require.notNegative(wattHoursPerHour, "wattHoursPerHour", "stage", id);
+        Require.that(
+                (labourQuarters == 0) == (finishedOn != null),
+                "stage [%s] has labourQuarters [%d] and finishedOn [%s]; exactly the finished have no labour left",
+                id,
+                labourQuarters,
+                finishedOn);
+        Require.that(
+                mostBlockQuarters >= 1 && mostBlockQuarters >= Math.min(leastBlockQuarters, labourQuarters),
+                "mostBlockQuarters [%d] of stage [%s] must not be under its least block",
+                mostBlockQuarters,
+                id);
+    }
+
+    public boolean finished() {
+        return finishedOn != null;
+    }
+
+    /** The least block, or what is left to do if that is less; at least one quarter-hour. */
+    public int effectiveLeastBlock() {
+        return Math.max(1, Math.min(leastBlockQuarters, labourQuarters));
+    }
+
+    /** Energy of a block of this stage in Wh, rounded up. */
+    public long wattHours(int quarters) {
+        return Math.ceilDiv(wattHoursPerHour * quarters, 4);
+    }
+
+    public boolean isShutOn(LocalDate date) {
+        return shut.stream().anyMatch(s -> s.covers(date));
+    }
+}

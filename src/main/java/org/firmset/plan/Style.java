@@ -1,0 +1,11 @@
+package org.firmset.plan;
+
+/** What makes one plan better than another; the aims that are not named break ties in the order given. */
+public enum Style {
+    /** Weighted finishes of the subprojects, then trips, then money. */
+    SOONEST,
+    /** Number of trips, then weighted finishes, then money. */
+    FEWEST_TRIPS,
+    /** Money, then weighted finishes, then trips. */
+    LEAST_MONEY
+}

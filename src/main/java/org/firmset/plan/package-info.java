@@ -1,0 +1,44 @@
+/**
+ * The room of the season plan: a planning problem goes in, a plan that breaks no hard rule comes out, or the reason why
+ * there is none. Pure: no clock, no framework, no storage, and the same input always gives the same plan.
+ *
+ * <p>Two clocks run here and must never be mixed: work advances in quarter-hours of labour on site days; waits advance
+ * in calendar days. Amounts are whole numbers: quarter-hours, grams, millilitres, millimetres, watt-hours, cents, packs.
+ *
+ * <h2>The hard rules</h2>
+ *
+ * <ol>
+ *   <li><b>All labour is placed.</b> The blocks of a stage add up to its {@link Stage#labourQuarters()}; a finished
+ *       stage has none. A stage has at most one block on a date, every block lies on a site day, is not under
+ *       {@link Stage#effectiveLeastBlock()} and not over {@link Stage#mostBlockQuarters()}. In one go: exactly one
+ *       block. Unbroken days: the dates follow each other without a gap.
+ *   <li><b>Waits.</b> Let F be the date on which the stage before finishes (its last block, or its recorded finish).
+ *       Every planned block of the stage after lies on or after F + {@link LeastWait#daysAfter(LocalDate) least wait};
+ *       no wait at all allows the same date. The stage after starts on or before F + {@link Wait#mostDays()}, unless it
+ *       had started before the status date; what is recorded as finished is never judged.
+ *   <li><b>Site days.</b> Blocks on a date and the labour of extra runs on it are together not over
+ *       {@link SiteDay#labourQuarters()}. No stage works with fewer {@link SiteDay#people()} present than its
+ *       {@link Stage#crew()}, and none on a date on which it is {@link Stage#shut() shut}.
+ *   <li><b>Power.</b> A trip starts with {@link Site#usableWattHours()}. Each site day of the trip adds its harvest and
+ *       generator energy and takes the energy of its blocks; the result must not be under zero, and what is over the
+ *       usable capacity is lost before the next day. Generator energy of a day is not over
+ *       {@link Site#generatorWattHoursPerDay()}.
+ *   <li><b>Runs.</b> A trip has at most one arrival run and at most {@link Trip#mostExtraRuns()} extra runs, all on its
+ *       first date. Every pack is carried whole in a bay that is long enough; no bay is over its volume; every
+ *       {@link MassLimit} of the trip's rig holds. A delivery comes on a site day, on a weekday and from the date its
+ *       offer allows, at most one for each offer and date, brings only what the offer brings, and is not over the
+ *       truck's mass.
+ *   <li><b>Supplies.</b> A stage uses its materials in step with its progress, rounded up to whole packs: when a of its
+ *       W quarter-hours are done, a need of n packs has used ceil(n a / W). Nothing is used before it is on site (the
+ *       same date is allowed), nothing after its shelf life (a pack that arrived on date A is good up to and including
+ *       A + {@link Material#shelfLifeDays()}), and no run carries a material before
+ *       {@link Material#availableFrom()}. At the end of every site day on which something dry arrived, the dry packs on
+ *       site fit into {@link Site#dryStorageMillilitres()}.
+ *   <li><b>What is pinned or done stays.</b> A pinned stage works only on its pinned dates; nothing is planned before
+ *       the status date.
+ * </ol>
+ */
+@NullMarked
+package org.firmset.plan;
+
+import org.jspecify.annotations.NullMarked;
