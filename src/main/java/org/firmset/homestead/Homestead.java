@@ -1,0 +1,56 @@
+package org.firmset.homestead;
+
+import java.util.List;
+import org.firmset.measure.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/** The whole place with its subprojects, kit and calendar, as its owners describe it. */
+@Described("The whole place: its subprojects, stages, materials, vehicles, power, people and open dates.")
+public record Homestead(
+        @Described("Name of the place.") String name,
+
+        @Described("Units to show quantities in; the file itself may use any.")
+        UnitSystem units,
+
+        @Described("ISO 4217 code of the one currency of all amounts.")
+        String currency,
+
+        @Described("Where it is and what the weather is like there.")
+        Place place,
+
+        @Described("The drive there and what it costs.") Travel travel,
+        @Described("When trips are possible.") OpenDates openDates,
+        @Described("Who works here.") List<Person> people,
+
+        @Described("Buildings and systems with their own budget, most important first.")
+        List<Subproject> subprojects,
+
+        @Described("The pieces of work.") List<Stage> stages,
+        @Described("What must pass between stages.") List<Wait> waits,
+        @Described("What stages use up.") List<Material> materials,
+        @Described("Who sells and who delivers.") List<Supplier> suppliers,
+        @Described("Tools that stages use.") List<Tool> tools,
+        @Described("Vehicles.") List<Vehicle> vehicles,
+        @Described("Trailers.") List<Trailer> trailers,
+
+        @Described("Battery, panels and generator on site; left out when there is no power.") @Nullable
+        PowerKit power,
+
+        @Described("What keeps things dry on site.") Storage storage,
+        @Described("Packs on site that are not used yet.") List<StockLot> stock,
+        @Described("Decisions the plan must keep.") List<Pin> pins) {
+
+    public Homestead {
+        people = List.copyOf(people);
+        subprojects = List.copyOf(subprojects);
+        stages = List.copyOf(stages);
+        waits = List.copyOf(waits);
+        materials = List.copyOf(materials);
+        suppliers = List.copyOf(suppliers);
+        tools = List.copyOf(tools);
+        vehicles = List.copyOf(vehicles);
+        trailers = List.copyOf(trailers);
+        stock = List.copyOf(stock);
+        pins = List.copyOf(pins);
+    }
+}

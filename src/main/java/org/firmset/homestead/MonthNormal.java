@@ -1,0 +1,18 @@
+package org.firmset.homestead;
+
+import java.math.BigDecimal;
+import org.firmset.measure.Temperature;
+
+@Described("What one month is usually like at the place.")
+public record MonthNormal(
+        @Described(value = "Mean of the daily highest temperatures.", least = "-60 degC", most = "60 degC")
+        Temperature meanHigh,
+
+        @Described(value = "Mean of the daily lowest temperatures.", least = "-60 degC", most = "60 degC")
+        Temperature meanLow,
+
+        @Described(value = "Days with rain or snow.", least = "0", most = "31")
+        BigDecimal wetDays,
+
+        @Described(value = "Sun energy on the panels in hours of full sun a day.", least = "0", most = "14")
+        BigDecimal sunHours) {}

@@ -1,0 +1,19 @@
+package org.firmset.homestead;
+
+import org.firmset.measure.Power;
+import org.jspecify.annotations.Nullable;
+
+@Described("A tool that stages use.")
+public record Tool(
+        @Described(value = "Key of the tool.", key = true) String key,
+        @Described("Name of the tool.") String name,
+
+        @Described(value = "How many of it there are.", least = "1", most = "1000")
+        int count,
+
+        @Described(
+                value = "What it draws while it runs; left out when it needs no power.",
+                least = "0 W",
+                most = "50 kW")
+        @Nullable
+        Power draw) {}

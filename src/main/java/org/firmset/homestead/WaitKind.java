@@ -1,0 +1,12 @@
+package org.firmset.homestead;
+
+/** Why a wait is there. */
+public enum WaitKind {
+    FOLLOWS,
+    CURE,
+    DRY,
+    SETTLE,
+    INSPECTION,
+    DELIVERY,
+    NOTICE
+}

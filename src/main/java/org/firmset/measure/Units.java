@@ -1,0 +1,177 @@
+package org.firmset.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import tech.units.indriya.function.RationalNumber;
+
+/** Reads quantities as people write them and shows them in the units they use. Thread-safe. */
+public final class Units {
+    private static final Pattern TERM =
+            Pattern.compile("\\s*([+-]?\\d{1,15}(?:\\.\\d{1,12})?)\\s*([\\p{L}°'\"]{1,5}[23²³]?)\\s*");
+    private static final int LONGEST_TEXT = 60;
+    private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
+            Map.entry("°C", "degC"),
+            Map.entry("C", "degC"),
+            Map.entry("°F", "degF"),
+            Map.entry("F", "degF"),
+            Map.entry("m³", "m3"),
+            Map.entry("ft³", "ft3"),
+            Map.entry("yd³", "yd3"),
+            Map.entry("in³", "in3"),
+            Map.entry("l", "L"),
+            Map.entry("ml", "mL"),
+            Map.entry("lbs", "lb"),
+            Map.entry("'", "ft"),
+            Map.entry("\"", "in"),
+            Map.entry("wh", "Wh"),
+            Map.entry("kwh", "kWh"));
+
+    private Units() {}
+
+    /**
+     * Reads a quantity such as "80 lb", "3.8 m" or "12 ft 6 in" (terms of one dimension are added).
+     *
+     * @throws UnitsFault when the text is no quantity of this dimension; the message says why and what is understood
+     */
+    public static Measured parse(Dimension dimension, String text) {
+        if (text.length() > LONGEST_TEXT) {
+            throw fault(dimension, text.substring(0, LONGEST_TEXT) + "...", "is too long");
+        }
+        Matcher matcher = TERM.matcher(text);
+        BigDecimal sum = BigDecimal.ZERO;
+        int end = 0;
+        int terms = 0;
+        while (matcher.find() && matcher.start() == end) {
+            sum = sum.add(stored(dimension, text, matcher.group(1), matcher.group(2)));
+            end = matcher.end();
+            terms++;
+        }
+        if (terms == 0 || end != text.length()) {
+            throw fault(dimension, text, "is not a number with its unit");
+        }
+        if (terms > 1 && dimension == Dimension.TEMPERATURE) {
+            throw fault(dimension, text, "has more than one temperature in it");
+        }
+        return dimension.of(sum);
+    }
+
+    private static BigDecimal stored(Dimension dimension, String text, String number, String written) {
+        String symbol = OTHER_SPELLINGS.getOrDefault(written, written);
+        Unit<?> unit = dimension.units().get(symbol);
+        if (unit == null) {
+            throw fault(dimension, text, "has the unit '" + written + "', which is no unit of " + dimension.word());
+        }
+        return convert(new BigDecimal(number), unit, dimension.storedUnit());
+    }
+
+    private static UnitsFault fault(Dimension dimension, String text, String problem) {
+        return new UnitsFault("'%s' %s; write a %s such as '%s', with one of the units %s"
+                .formatted(
+                        text,
+                        problem,
+                        dimension.word(),
+                        example(dimension),
+                        String.join(", ", dimension.units().keySet())));
+    }
+
+    private static String example(Dimension dimension) {
+        return switch (dimension) {
+            case MASS -> "80 lb";
+            case VOLUME -> "0.6 ft3";
+            case LENGTH -> "12 ft 6 in";
+            case ENERGY -> "2.4 kWh";
+            case POWER -> "900 W";
+            case TEMPERATURE -> "4.5 degC";
+        };
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static BigDecimal convert(BigDecimal value, Unit from, Unit to) {
+        if (from.equals(to)) {
+            return value;
+        }
+        UnitConverter converter = from.getConverterTo(to);
+        return Measured.normal(exact(converter.convert(value)));
+    }
+
+    private static BigDecimal exact(Number number) {
+        if (number instanceof RationalNumber rational) {
+            return new BigDecimal(rational.getDividend())
+                    .divide(new BigDecimal(rational.getDivisor()), Measured.DECIMALS + 3, RoundingMode.HALF_EVEN);
+        }
+        return new BigDecimal(number.toString());
+    }
+
+    /** The value of a quantity in a unit of its dimension, rounded half even to the given decimals. */
+    public static BigDecimal in(Measured quantity, String symbol, int decimals) {
+        Unit<?> unit = quantity.dimension().units().get(symbol);
+        if (unit == null) {
+            throw new IllegalArgumentException("symbol [" + symbol + "] is no unit of "
+                    + quantity.dimension().word() + "; known are "
+                    + quantity.dimension().units().keySet());
+        }
+        return convert(quantity.value(), quantity.dimension().storedUnit(), unit)
+                .setScale(decimals, RoundingMode.HALF_EVEN);
+    }
+
+    /** The quantity as a person of this unit system reads it: "36 kg", "80 lb", "0.6 ft3". */
+    public static String show(Measured quantity, UnitSystem system) {
+        boolean us = system == UnitSystem.US;
+        return switch (quantity) {
+            case Mass mass -> shown(mass, us ? "lb" : "kg", 0);
+            case Volume volume -> us ? shown(volume, "ft3", 1) : litresOrCubicMetres(volume);
+            case Length length -> shownLength(length, us);
+            case Energy energy ->
+                energy.value().abs().compareTo(BigDecimal.valueOf(1000)) < 0
+                        ? shown(energy, "Wh", 0)
+                        : shown(energy, "kWh", 1);
+            case Power power -> shown(power, "W", 0);
+            case Temperature temperature ->
+                in(temperature, us ? "degF" : "degC", 0).toPlainString() + (us ? " °F" : " °C");
+        };
+    }
+
+    private static String litresOrCubicMetres(Volume volume) {
+        return volume.value().compareTo(BigDecimal.ONE) < 0 ? shown(volume, "L", 0) : shown(volume, "m3", 2);
+    }
+
+    private static String shownLength(Length length, boolean us) {
+        boolean far = length.value().compareTo(BigDecimal.valueOf(500)) >= 0;
+        if (far) {
+            return shown(length, us ? "mi" : "km", 0);
+        }
+        return us ? shown(length, "ft", 1) : shown(length, "m", 2);
+    }
+
+    private static String shown(Measured quantity, String symbol, int decimals) {
+        BigDecimal value = in(quantity, symbol, decimals);
+        return String.format(Locale.ROOT, "%,." + decimals + "f %s", value, symbol);
+    }
+
+    /** The text that {@link #parse} reads back to the same quantity, in the unit people of this system write. */
+    public static String editable(Measured quantity, UnitSystem system) {
+        boolean us = system == UnitSystem.US;
+        String symbol = switch (quantity.dimension()) {
+            case MASS -> us ? "lb" : "kg";
+            case VOLUME -> us ? "ft3" : "m3";
+            case LENGTH -> us ? "ft" : "m";
+            case ENERGY -> "Wh";
+            case POWER -> "W";
+            case TEMPERATURE -> us ? "degF" : "degC";
+        };
+        for (int decimals = 0; decimals <= 6; decimals++) {
+            String text = in(quantity, symbol, decimals).toPlainString() + " " + symbol;
+            if (parse(quantity.dimension(), text).equals(quantity)) {
+                return text;
+            }
+        }
+        // no short form gives exactly this value back: fall back on the stored unit, which always does
+        return quantity.value().toPlainString() + " " + quantity.dimension().storedSymbol();
+    }
+}
