@@ -1,0 +1,24 @@
+package org.firmset.homestead.file;
+
+/**
+ * Something in a homestead file that cannot be accepted.
+ *
+ * @param pointer where, as a JSON pointer (RFC 6901); empty for the whole document
+ * @param value what stands there, shortened
+ * @param problem what is wrong with it
+ * @param remedy what to write instead
+ */
+public record Fault(String pointer, String value, String problem, String remedy) {
+    private static final int LONGEST_VALUE = 80;
+
+    public Fault {
+        value = value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "..." : value;
+    }
+
+    /** All of it in one line, the place first. */
+    public String line() {
+        String where = pointer.isEmpty() ? "The file" : pointer;
+        String what = value.isEmpty() ? "" : " [" + value + "]";
+        return where + what + " " + problem + ". " + remedy + ".";
+    }
+}

@@ -1,0 +1,23 @@
+package org.firmset.homestead.file;
+
+/** A single value that cannot be accepted. */
+final class ScalarFault extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String problem;
+    private final String remedy;
+
+    ScalarFault(String problem, String remedy) {
+        super(problem + ". " + remedy, null, false, false);
+        this.problem = problem;
+        this.remedy = remedy;
+    }
+
+    String problem() {
+        return problem;
+    }
+
+    String remedy() {
+        return remedy;
+    }
+}

@@ -1,0 +1,203 @@
+package org.firmset.homestead.file;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.firmset.homestead.Described;
+import org.firmset.measure.Cash;
+import org.firmset.measure.Dimension;
+import org.firmset.measure.Energy;
+import org.firmset.measure.Hours;
+import org.firmset.measure.Length;
+import org.firmset.measure.Mass;
+import org.firmset.measure.Measured;
+import org.firmset.measure.Power;
+import org.firmset.measure.Temperature;
+import org.firmset.measure.Units;
+import org.firmset.measure.UnitsFault;
+import org.firmset.measure.Volume;
+import org.javamoney.moneta.Money;
+import tools.jackson.databind.JsonNode;
+
+/** The single values of a homestead file: how each type is read, limited and written. */
+final class Scalars {
+    static final Map<Class<?>, Dimension> DIMENSIONS = Map.of(
+            Mass.class, Dimension.MASS,
+            Volume.class, Dimension.VOLUME,
+            Length.class, Dimension.LENGTH,
+            Energy.class, Dimension.ENERGY,
+            Power.class, Dimension.POWER,
+            Temperature.class, Dimension.TEMPERATURE);
+    static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
+    static final int LONGEST_TEXT = 2000;
+    private static final Set<Class<?>> WHOLE_NUMBERS = Set.of(int.class, Integer.class);
+    private static final LocalDate FIRST_DATE = LocalDate.of(1990, 1, 1);
+    private static final LocalDate LAST_DATE = LocalDate.of(2199, 12, 31);
+
+    private Scalars() {}
+
+    static boolean isScalar(Class<?> type) {
+        return DIMENSIONS.containsKey(type) || type == Hours.class;
+    }
+
+    /** @throws ScalarFault when the value cannot be accepted */
+    static Object read(JsonNode node, Part part) {
+        Class<?> type = part.type();
+        Described described = part.described();
+        if (WHOLE_NUMBERS.contains(type)) {
+            return wholeNumber(node, described);
+        }
+        if (type == BigDecimal.class) {
+            return number(node, described);
+        }
+        if (type == boolean.class) {
+            require(node.isBoolean(), "is neither true nor false", "Write true or false without quotes");
+            return node.booleanValue();
+        }
+        require(node.isString(), "is not a text", "Write it in quotes");
+        return ofText(node.stringValue(), type, described);
+    }
+
+    private static int wholeNumber(JsonNode node, Described described) {
+        require(node.isIntegralNumber() && node.canConvertToInt(), "is not a whole number", "Write a whole number");
+        limit(BigDecimal.valueOf(node.intValue()), described);
+        return node.intValue();
+    }
+
+    private static BigDecimal number(JsonNode node, Described described) {
+        require(node.isNumber(), "is not a number", "Write a number without quotes");
+        BigDecimal value = node.decimalValue();
+        require(
+                value.precision() - value.scale() <= 15 && value.scale() <= 30,
+                "is out of all proportion",
+                "Write a smaller number");
+        limit(value, described);
+        return Measured.normal(value);
+    }
+
+    private static void limit(BigDecimal value, Described described) {
+        require(
+                described.least().isEmpty() || value.compareTo(new BigDecimal(described.least())) >= 0,
+                "is too small",
+                "The least is " + described.least());
+        require(
+                described.most().isEmpty() || value.compareTo(new BigDecimal(described.most())) <= 0,
+                "is too large",
+                "The most is " + described.most());
+    }
+
+    private static Object ofText(String text, Class<?> type, Described described) {
+        if (type == String.class) {
+            return text(text, described);
+        }
+        if (type.isEnum()) {
+            return Words.constant(type, text)
+                    .orElseThrow(() -> new ScalarFault(
+                            "is not one of the words understood here",
+                            "Write one of " + Words.allOf(type).collect(Collectors.joining(", "))));
+        }
+        try {
+            return type == LocalDate.class
+                    ? date(text)
+                    : type == MonthDay.class ? MonthDay.parse(text) : amount(text, type, described);
+        } catch (DateTimeException e) {
+            String example = type == LocalDate.class ? "2027-05-01" : "--05-01";
+            throw new ScalarFault("is not a date", "Write it as '" + example + "'");
+        } catch (UnitsFault e) {
+            String message = String.valueOf(e.getMessage());
+            int split = message.lastIndexOf("; write");
+            throw new ScalarFault(
+                    message.substring(message.indexOf("' ") + 2, split), "W" + message.substring(split + 3));
+        }
+    }
+
+    private static String text(String text, Described described) {
+        if (described.key() || !described.names().isEmpty()) {
+            require(
+                    KEY.matcher(text).matches(),
+                    "is not a key",
+                    "Use lower-case letters, digits and hyphens, at most 60");
+            return text;
+        }
+        require(!text.isBlank(), "is empty", "Write at least one letter");
+        require(text.length() <= LONGEST_TEXT, "is too long", "Use at most " + LONGEST_TEXT + " characters");
+        require(
+                text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t'),
+                "holds control characters",
+                "Take them out");
+        return text;
+    }
+
+    private static LocalDate date(String text) {
+        LocalDate date = LocalDate.parse(text);
+        require(
+                !date.isBefore(FIRST_DATE) && !date.isAfter(LAST_DATE),
+                "is too far away",
+                "Use a date from " + FIRST_DATE + " to " + LAST_DATE);
+        return date;
+    }
+
+    private static Object amount(String text, Class<?> type, Described described) {
+        if (type == Hours.class) {
+            Hours hours = Hours.parse(text);
+            require(
+                    described.least().isEmpty()
+                            || hours.quarters()
+                                    >= Hours.parse(described.least()).quarters(),
+                    "is too little",
+                    "The least is " + described.least());
+            require(
+                    described.most().isEmpty()
+                            || hours.quarters() <= Hours.parse(described.most()).quarters(),
+                    "is too much",
+                    "The most is " + described.most());
+            return hours;
+        }
+        if (type == Money.class) {
+            Money money = Cash.parse(text);
+            require(!money.isNegative(), "is negative", "Write an amount of 0 or more");
+            return money;
+        }
+        return measured(text, java.util.Objects.requireNonNull(DIMENSIONS.get(type)), described);
+    }
+
+    private static Measured measured(String text, Dimension dimension, Described described) {
+        Measured measured = Units.parse(dimension, text);
+        require(
+                described.least().isEmpty()
+                        || measured.value()
+                                        .compareTo(Units.parse(dimension, described.least())
+                                                .value())
+                                >= 0,
+                "is too small",
+                "The least is " + described.least());
+        require(
+                described.most().isEmpty()
+                        || measured.value()
+                                        .compareTo(Units.parse(dimension, described.most())
+                                                .value())
+                                <= 0,
+                "is too large",
+                "The most is " + described.most());
+        return measured;
+    }
+
+    static String write(Object value) {
+        return switch (value) {
+            case Money money -> Cash.text(money);
+            case Enum<?> constant -> Words.ofEnum(constant);
+            default -> value.toString();
+        };
+    }
+
+    private static void require(boolean holds, String problem, String remedy) {
+        if (!holds) {
+            throw new ScalarFault(problem, remedy);
+        }
+    }
+}
