@@ -32,7 +32,7 @@ final class RecordReader {
         List<Part> parts = Part.of(type);
         refuseUnknown(node.propertyNames(), parts, pointer, alsoAllowed);
         int before = faults.size();
-        Object[] values = new Object[parts.size()];
+        @Nullable Object[] values = new Object[parts.size()];
         for (int i = 0; i < values.length; i++) {
             Part part = parts.get(i);
             values[i] = readPart(node.get(part.name()), part, pointer + "/" + part.name());
@@ -59,12 +59,15 @@ final class RecordReader {
     }
 
     private @Nullable Object readPart(@Nullable JsonNode node, Part part, String pointer) {
-        boolean absent = node == null || node.isNull();
-        if (part.list()) {
-            return absent ? List.of() : readList(node, part, pointer);
+        if (node == null || node.isNull()) {
+            return absent(part, pointer);
         }
-        if (!absent) {
-            return readValue(node, part, pointer);
+        return part.list() ? readList(node, part, pointer) : readValue(node, part, pointer);
+    }
+
+    private @Nullable Object absent(Part part, String pointer) {
+        if (part.list()) {
+            return List.of();
         }
         if (!part.optional()) {
             fault(pointer, "", "is missing", part.described().value().replaceAll("\\.$", ""));
@@ -72,9 +75,9 @@ final class RecordReader {
         return null;
     }
 
-    private @Nullable Object readList(@Nullable JsonNode node, Part part, String pointer) {
+    private @Nullable Object readList(JsonNode node, Part part, String pointer) {
         if (!(node instanceof ArrayNode array)) {
-            fault(pointer, String.valueOf(node), "is not a list", "Write it in [ ]");
+            fault(pointer, node.toString(), "is not a list", "Write it in [ ]");
             return null;
         }
         List<Object> values = new ArrayList<>();
