@@ -1,0 +1,97 @@
+package org.firmset.plan.search;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import org.firmset.plan.Bound;
+import org.firmset.plan.Stage;
+
+/** What no plan can beat, reckoned without searching: waits and single days, and labour against hours. */
+final class Bounds {
+    private final Model model;
+    private final Windows windows;
+
+    Bounds(Model model, Windows windows) {
+        this.model = model;
+        this.windows = windows;
+    }
+
+    Bound bound(long materialCents) {
+        int trips = fewestTrips();
+        return new Bound(earliestFinishes(), trips, cheapest(trips) + materialCents);
+    }
+
+    private Map<String, LocalDate> earliestFinishes() {
+        Map<String, LocalDate> result = new HashMap<>();
+        for (int lane = 0; lane < model.laneIndex.size(); lane++) {
+            int day = earliestFinishDay(lane);
+            if (day >= 0 && day < model.dayCount()) {
+                result.put(
+                        model.problem.subprojects().get(lane).id(),
+                        model.days.get(day).date());
+            }
+        }
+        return result;
+    }
+
+    private int earliestFinishDay(int lane) {
+        int latest = -1;
+        for (int s = 0; s < model.stageCount; s++) {
+            if (model.laneOf[s] == lane && !model.stage(s).finished()) {
+                latest = Math.max(latest, windows.earliestFinishDay(s));
+            }
+        }
+        return latest < 0 ? latest : Math.max(latest, dayThatHolds(labourUpTo(lane)));
+    }
+
+    /** Labour of a subproject and of everything that must come before it. */
+    private long labourUpTo(int lane) {
+        boolean[] wanted = new boolean[model.stageCount];
+        for (int s : windows.order().reversed()) {
+            wanted[s] |= model.laneOf[s] == lane;
+            if (wanted[s]) {
+                model.before.get(s).forEach(l -> wanted[l.from] = true);
+            }
+        }
+        long sum = 0;
+        for (int s = 0; s < model.stageCount; s++) {
+            sum += wanted[s] ? model.stage(s).labourQuarters() : 0;
+        }
+        return sum;
+    }
+
+    private int dayThatHolds(long labour) {
+        long sum = 0;
+        int d = -1;
+        while (sum < labour && d + 1 < model.dayCount()) {
+            sum += model.days.get(++d).labourQuarters();
+        }
+        return d;
+    }
+
+    private int fewestTrips() {
+        long labour =
+                model.problem.stages().stream().mapToLong(Stage::labourQuarters).sum();
+        long[] hours = new long[model.tripCount()];
+        for (int t = 0; t < hours.length; t++) {
+            hours[t] = model.trip(t).days().stream()
+                    .mapToLong(d -> d.labourQuarters())
+                    .sum();
+        }
+        Arrays.sort(hours);
+        int trips = 0;
+        while (labour > 0 && trips < hours.length) {
+            labour -= hours[hours.length - ++trips];
+        }
+        return trips;
+    }
+
+    private long cheapest(int trips) {
+        return model.problem.trips().stream()
+                .mapToLong(t -> t.cents())
+                .sorted()
+                .limit(trips)
+                .sum();
+    }
+}

@@ -1,0 +1,151 @@
+package org.firmset.plan.search;
+
+import java.util.Arrays;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Builds a plan stage by stage: of the stages whose stages before are placed, the one with the highest priority goes to
+ * its earliest place. When a longest wait cannot be kept, the stage before is asked to finish later and the plan is built
+ * again.
+ */
+final class Builder {
+    private static final int MOST_REBUILDS = 40;
+    private static final double AT_ONCE = 1e12;
+
+    private final Model model;
+    private final Ledger ledger;
+    private final Placer placer;
+    private final int[] leastFinish;
+    private final int[] openBefore;
+    private final boolean[] urgent;
+    private int delayed = -1;
+
+    Builder(Model model) {
+        this.model = model;
+        ledger = new Ledger(model);
+        placer = new Placer(model, ledger);
+        leastFinish = new int[model.stageCount];
+        openBefore = new int[model.stageCount];
+        urgent = new boolean[model.stageCount];
+    }
+
+    /** The ledger of the plan built last. */
+    Ledger ledger() {
+        return ledger;
+    }
+
+    Placer placer() {
+        return placer;
+    }
+
+    Draft build(Genes genes) {
+        Arrays.fill(leastFinish, Integer.MIN_VALUE);
+        Draft draft = buildOnce(genes);
+        for (int i = 0; i < MOST_REBUILDS && delayed >= 0; i++) {
+            draft = buildOnce(genes);
+        }
+        return draft;
+    }
+
+    private Draft buildOnce(Genes genes) {
+        ledger.clear();
+        delayed = -1;
+        Draft draft = new Draft(model);
+        PriorityQueue<Integer> ready = new PriorityQueue<>((a, b) -> {
+            int byPriority = Double.compare(priority(genes, b), priority(genes, a));
+            return byPriority != 0 ? byPriority : Integer.compare(a, b);
+        });
+        Arrays.fill(urgent, false);
+        for (int s = 0; s < model.stageCount; s++) {
+            openBefore[s] = (int)
+                    model.before.get(s).stream().filter(l -> !l.fromIsDone()).count();
+        }
+        for (int s = 0; s < model.stageCount; s++) {
+            if (!model.stage(s).finished() && openBefore[s] == 0) {
+                ready.add(s);
+            }
+        }
+        while (!ready.isEmpty()) {
+            int s = ready.remove();
+            Placement placement = placeOrDelay(s, draft, genes);
+            if (placement == null) {
+                if (delayed >= 0) {
+                    return draftWithRest(draft);
+                }
+                continue;
+            }
+            draft.put(placement);
+            release(s, ready);
+        }
+        return draftWithRest(draft);
+    }
+
+    private double priority(Genes genes, int s) {
+        return genes.priority()[s] + (urgent[s] ? AT_ONCE : 0);
+    }
+
+    private void release(int s, PriorityQueue<Integer> ready) {
+        for (Link link : model.after.get(s)) {
+            if (link.hasMost()) {
+                urgent[link.to] = true;
+            }
+            if (--openBefore[link.to] == 0 && !model.stage(link.to).finished()) {
+                ready.add(link.to);
+            }
+        }
+    }
+
+    private Draft draftWithRest(Draft draft) {
+        for (int s = 0; s < model.stageCount; s++) {
+            if (!draft.isSettled(s)) {
+                draft.unplaced.add(s);
+            }
+        }
+        return draft;
+    }
+
+    private @Nullable Placement placeOrDelay(int s, Draft draft, Genes genes) {
+        int from = earliest(s, draft);
+        int latest = latestStart(s, draft);
+        Placement placement = placer.place(s, new Placer.Window(from, latest, leastFinish[s]), genes);
+        if (placement == null && latest < Integer.MAX_VALUE) {
+            Placement late = placer.place(s, new Placer.Window(from, Integer.MAX_VALUE, leastFinish[s]), genes);
+            if (late != null) {
+                delayStagesBefore(s, model.dayEpoch[late.startDay()], draft);
+                ledger.remove(late);
+            }
+        }
+        return placement;
+    }
+
+    int earliest(int s, Draft draft) {
+        int from = model.statusEpoch;
+        for (Link link : model.before.get(s)) {
+            from = Math.max(from, draft.readyEpoch(link));
+        }
+        return from;
+    }
+
+    int latestStart(int s, Draft draft) {
+        int latest = Integer.MAX_VALUE;
+        if (model.stage(s).startedOn() == null) {
+            for (Link link : model.before.get(s)) {
+                if (link.hasMost()) {
+                    latest = Math.min(latest, draft.latestStartEpoch(link));
+                }
+            }
+        }
+        return latest;
+    }
+
+    private void delayStagesBefore(int s, int startEpoch, Draft draft) {
+        for (Link link : model.before.get(s)) {
+            boolean tooEarly = link.hasMost() && !link.fromIsDone() && draft.latestStartEpoch(link) < startEpoch;
+            if (tooEarly) {
+                leastFinish[link.from] = Math.max(leastFinish[link.from], startEpoch - link.source.mostDays());
+                delayed = link.from;
+            }
+        }
+    }
+}

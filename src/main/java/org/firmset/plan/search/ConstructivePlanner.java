@@ -1,0 +1,31 @@
+package org.firmset.plan.search;
+
+import java.util.List;
+import org.firmset.plan.Effort;
+import org.firmset.plan.Obstacle;
+import org.firmset.plan.Outcome;
+import org.firmset.plan.PlanningProblem;
+
+/**
+ * Plans a season: builds many plans by serial placement of stages, keeps the best, and tells its reasons. The same
+ * problem and effort always give the same plan. Thread-safe; get one by {@code new}.
+ */
+public final class ConstructivePlanner {
+
+    /** A plan that keeps every hard rule, or what stands in the way. */
+    public Outcome plan(PlanningProblem problem, Effort effort) {
+        Model model = new Model(problem);
+        Windows windows = new Windows(model);
+        Obstacles obstacles = new Obstacles(model, windows);
+        List<Obstacle> found = obstacles.find();
+        if (!found.isEmpty()) {
+            return new Outcome.NoPlan(found);
+        }
+        Genes genes = new Search(model, windows, effort).run();
+        Builder builder = new Builder(model);
+        Draft draft = builder.build(genes);
+        return draft.unplaced.isEmpty()
+                ? new Outcome.Planned(new PlanWriter(windows, draft, builder, genes).write())
+                : new Outcome.NoPlan(obstacles.unplaced(draft, builder, genes));
+    }
+}

@@ -1,0 +1,177 @@
+package org.firmset.plan.search;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far each stage can slip: stages are moved to their latest, the last first, so that every subproject still finishes
+ * on its date and all hours, power and supplies hold. The moved plan is the proof that the slack is there; where sharing
+ * is tight there may be a little more than this finds, never less.
+ */
+final class LateShift {
+    private final Model model;
+    private final Draft draft;
+    private final Ledger ledger;
+    private final Windows windows;
+    private final @Nullable Placement[] late;
+    private final int[] laneFinish;
+
+    LateShift(Draft draft, Ledger ledger, Windows windows) {
+        this.model = draft.model;
+        this.draft = draft;
+        this.ledger = ledger;
+        this.windows = windows;
+        late = new @Nullable Placement[model.stageCount];
+        laneFinish = new int[model.laneIndex.size()];
+    }
+
+    /** The latest placement of each stage, null for finished ones. The ledger is left as it was. */
+    @Nullable
+    Placement[] shift() {
+        for (Placement placement : draft.placed()) {
+            int lane = model.laneOf[placement.stage];
+            laneFinish[lane] = Math.max(laneFinish[lane], placement.finishDay());
+        }
+        List<Integer> byFinish = byFinish();
+        for (int s : byFinish) {
+            Placement planned = draft.placement(s);
+            ledger.remove(planned);
+            Placement moved = latest(planned);
+            ledger.add(moved);
+            late[s] = moved;
+        }
+        for (Placement moved : late) {
+            if (moved != null) {
+                ledger.remove(moved);
+            }
+        }
+        for (int s : byFinish) {
+            ledger.add(draft.placement(s));
+        }
+        return late;
+    }
+
+    private List<Integer> byFinish() {
+        int[] place = new int[model.stageCount];
+        for (int i = 0; i < windows.order().size(); i++) {
+            place[windows.order().get(i)] = i;
+        }
+        return IntStream.range(0, model.stageCount)
+                .filter(draft::isPlaced)
+                .boxed()
+                .sorted(Comparator.comparingInt(
+                                (Integer s) -> draft.placement(s).finishDay())
+                        .thenComparingInt(s -> place[s])
+                        .reversed())
+                .toList();
+    }
+
+    private Placement latest(Placement planned) {
+        int last = latestFinishDay(planned);
+        int latestStart = latestStartDay(planned);
+        for (int finish = last; finish > planned.finishDay(); finish--) {
+            Placement moved = endingOn(planned, finish);
+            if (moved != null
+                    && moved.startDay() >= planned.startDay()
+                    && moved.startDay() <= latestStart
+                    && readyInTime(planned.stage, finish)) {
+                return moved;
+            }
+        }
+        return planned;
+    }
+
+    private int latestFinishDay(Placement planned) {
+        return laneFinish[model.laneOf[planned.stage]];
+    }
+
+    /** A longest wait is kept as if the stage before stayed where it is. */
+    private int latestStartDay(Placement planned) {
+        int latest = model.dayCount() - 1;
+        if (model.stage(planned.stage).startedOn() != null) {
+            return latest;
+        }
+        for (Link link : model.before.get(planned.stage)) {
+            if (link.hasMost()) {
+                int epoch = draft.latestStartEpoch(link);
+                while (latest >= 0 && model.dayEpoch[latest] > epoch) {
+                    latest--;
+                }
+            }
+        }
+        return latest;
+    }
+
+    private boolean readyInTime(int s, int finishDay) {
+        for (Link link : model.after.get(s)) {
+            Placement next = late[link.to];
+            if (next != null && link.readyEpoch(finishDay) > model.dayEpoch[next.startDay()]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private @Nullable Placement endingOn(Placement planned, int finish) {
+        Placement moved = new Placement(planned.stage);
+        boolean placed = switch (model.stage(planned.stage).layout()) {
+            case SPLITTABLE -> fillBackwards(moved, finish);
+            case IN_ONE_GO, UNBROKEN_DAYS -> sameBlocks(moved, planned, finish);
+        };
+        return placed && keepSupplies(moved, planned) ? moved : null;
+    }
+
+    private boolean sameBlocks(Placement moved, Placement planned, int finish) {
+        int shift = finish - planned.finishDay();
+        for (int i = 0; i < planned.blocks.size(); i++) {
+            Block block = planned.blocks.get(i);
+            int day = block.day() + shift;
+            boolean gap = i > 0 && model.dayEpoch[day] != model.dayEpoch[day - 1] + 1;
+            if (gap || room(planned.stage, day, block.quarters()) < block.quarters()) {
+                return false;
+            }
+            moved.blocks.add(new Block(day, block.quarters()));
+        }
+        return true;
+    }
+
+    private boolean fillBackwards(Placement moved, int finish) {
+        var stage = model.stage(moved.stage);
+        int least = stage.effectiveLeastBlock();
+        int left = stage.labourQuarters();
+        for (int d = finish; d >= 0 && left > 0; d--) {
+            int quarters = room(moved.stage, d, Math.min(left, stage.mostBlockQuarters()));
+            if (left - quarters > 0 && left - quarters < least) {
+                quarters = left - least;
+            }
+            if (quarters >= least) {
+                moved.blocks.addFirst(new Block(d, quarters));
+                left -= quarters;
+            } else if (d == finish) {
+                return false;
+            }
+        }
+        return left == 0;
+    }
+
+    private int room(int s, int day, int most) {
+        boolean tripIsMade = ledger.tripIsMade(model.tripOfDay[day]);
+        int room = Math.min(most, ledger.quartersLeft(day));
+        return model.allowed[s][day] && tripIsMade && room > 0 ? ledger.quartersByPower(s, day, room) : 0;
+    }
+
+    /** What was fetched for the stage lies on site until it is used at last. */
+    private boolean keepSupplies(Placement moved, Placement planned) {
+        int last = moved.finishDay();
+        for (Reservation reservation : planned.reservations) {
+            if (!ledger.supply.mayLieUntil(reservation, last)) {
+                return false;
+            }
+            moved.reservations.add(new Reservation(
+                    reservation.source(), reservation.bay(), reservation.material(), reservation.packs(), last));
+        }
+        return true;
+    }
+}

@@ -1,0 +1,148 @@
+package org.firmset.plan.search;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.firmset.plan.Material;
+import org.firmset.plan.Need;
+import org.firmset.plan.Pin;
+import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.SiteDay;
+import org.firmset.plan.Stage;
+import org.firmset.plan.StockLot;
+import org.firmset.plan.Subproject;
+import org.firmset.plan.Trip;
+
+/**
+ * The planning problem by number instead of by name: stages, site days, trips and materials are counted from 0 in the
+ * order of the problem, dates are epoch days. Does not change once made.
+ */
+final class Model {
+    final PlanningProblem problem;
+    final List<SiteDay> days = new ArrayList<>();
+    final int[] dayEpoch;
+    final int[] tripOfDay;
+    final int[] firstDayOfTrip;
+    final int[] lastDayOfTrip;
+    final int statusEpoch;
+
+    final int stageCount;
+    final int[] laneOf;
+    /** Whether a stage may work on a day as far as season, crew and pins go. */
+    final boolean[][] allowed;
+
+    final List<List<Link>> before = new ArrayList<>();
+    final List<List<Link>> after = new ArrayList<>();
+    final int[][] needMaterial;
+    final int[][] needPacks;
+    final Index stageIndex;
+    final Index materialIndex;
+    final Index laneIndex;
+    final int[] availableEpoch;
+
+    Model(PlanningProblem problem) {
+        this.problem = problem;
+        List<Trip> trips = problem.trips();
+        firstDayOfTrip = new int[trips.size()];
+        lastDayOfTrip = new int[trips.size()];
+        List<Integer> tripNumbers = new ArrayList<>();
+        for (int t = 0; t < trips.size(); t++) {
+            firstDayOfTrip[t] = days.size();
+            for (SiteDay day : trips.get(t).days()) {
+                days.add(day);
+                tripNumbers.add(t);
+            }
+            lastDayOfTrip[t] = days.size() - 1;
+        }
+        tripOfDay = tripNumbers.stream().mapToInt(Integer::intValue).toArray();
+        dayEpoch = days.stream().mapToInt(d -> epoch(d.date())).toArray();
+        statusEpoch = epoch(problem.statusDate());
+
+        stageIndex = new Index(problem.stages().stream().map(Stage::id).toList());
+        materialIndex = new Index(problem.materials().stream().map(Material::id).toList());
+        laneIndex = new Index(problem.subprojects().stream().map(Subproject::id).toList());
+        stageCount = problem.stages().size();
+        laneOf = problem.stages().stream()
+                .mapToInt(s -> laneIndex.of(s.subproject()))
+                .toArray();
+        needMaterial = new int[stageCount][];
+        needPacks = new int[stageCount][];
+        for (int s = 0; s < stageCount; s++) {
+            List<Need> needs = stage(s).needs();
+            needMaterial[s] =
+                    needs.stream().mapToInt(n -> materialIndex.of(n.material())).toArray();
+            needPacks[s] = needs.stream().mapToInt(Need::packs).toArray();
+        }
+        availableEpoch = problem.materials().stream()
+                .mapToInt(m -> epoch(m.availableFrom()))
+                .toArray();
+        allowed = allowedDays();
+        linkStages();
+    }
+
+    static int epoch(LocalDate date) {
+        return Math.toIntExact(date.toEpochDay());
+    }
+
+    private boolean[][] allowedDays() {
+        Map<String, Pin> pins = new HashMap<>();
+        problem.pins().forEach(p -> pins.put(p.stage(), p));
+        boolean[][] result = new boolean[stageCount][days.size()];
+        for (int s = 0; s < stageCount; s++) {
+            Stage stage = stage(s);
+            Pin pin = pins.get(stage.id());
+            for (int d = 0; d < days.size(); d++) {
+                SiteDay day = days.get(d);
+                result[s][d] = day.people() >= stage.crew()
+                        && (pin == null || pin.dates().contains(day.date()))
+                        && !stage.isShutOn(day.date());
+            }
+        }
+        return result;
+    }
+
+    private void linkStages() {
+        for (int s = 0; s < stageCount; s++) {
+            before.add(new ArrayList<>());
+            after.add(new ArrayList<>());
+        }
+        for (int w = 0; w < problem.waits().size(); w++) {
+            Link link = new Link(w, problem.waits().get(w), this);
+            before.get(link.to).add(link);
+            after.get(link.from).add(link);
+        }
+    }
+
+    Stage stage(int s) {
+        return problem.stages().get(s);
+    }
+
+    Material material(int m) {
+        return problem.materials().get(m);
+    }
+
+    Trip trip(int t) {
+        return problem.trips().get(t);
+    }
+
+    StockLot lot(int l) {
+        return problem.site().stock().get(l);
+    }
+
+    int dayCount() {
+        return days.size();
+    }
+
+    int tripCount() {
+        return problem.trips().size();
+    }
+
+    /** The first site day on or after an epoch day; {@link #dayCount()} when there is none. */
+    int dayFrom(int epoch) {
+        int at = Arrays.binarySearch(dayEpoch, epoch);
+        return at >= 0 ? at : -at - 1;
+    }
+}

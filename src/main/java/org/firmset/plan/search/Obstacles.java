@@ -1,0 +1,343 @@
+package org.firmset.plan.search;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.firmset.plan.Layout;
+import org.firmset.plan.Material;
+import org.firmset.plan.Obstacle;
+import org.firmset.plan.Reason;
+import org.firmset.plan.Rule;
+import org.firmset.plan.Shut;
+import org.firmset.plan.SiteDay;
+import org.firmset.plan.Stage;
+
+/** Finds what makes a plan impossible before one is sought, and names what stood in the way when none was found. */
+final class Obstacles {
+    private final Model model;
+    private final Windows windows;
+    private final List<Obstacle> found = new ArrayList<>();
+
+    Obstacles(Model model, Windows windows) {
+        this.model = model;
+        this.windows = windows;
+    }
+
+    /** Everything that proves that there is no plan; empty when nothing does. */
+    List<Obstacle> find() {
+        circle();
+        if (!found.isEmpty()) {
+            return found;
+        }
+        for (int s = 0; s < model.stageCount; s++) {
+            if (!model.stage(s).finished()) {
+                alone(s);
+            }
+        }
+        if (found.isEmpty()) {
+            materials();
+            order();
+            allLabour();
+        }
+        return found;
+    }
+
+    private void prove(Rule rule, List<Integer> stages, String message, Object... arguments) {
+        found.add(new Obstacle(
+                rule,
+                stages.stream().map(s -> model.stage(s).id()).toList(),
+                true,
+                String.format(Locale.ROOT, message, arguments)));
+    }
+
+    private void circle() {
+        List<Integer> sorted = windows.order();
+        if (sorted.size() == model.stageCount) {
+            return;
+        }
+        boolean[] ordered = new boolean[model.stageCount];
+        sorted.forEach(s -> ordered[s] = true);
+        int s = IntStream.range(0, model.stageCount)
+                .filter(x -> !ordered[x])
+                .findFirst()
+                .orElseThrow();
+        List<Integer> walked = new ArrayList<>();
+        while (!walked.contains(s)) {
+            walked.add(s);
+            s = model.before.get(s).stream()
+                    .map(l -> l.from)
+                    .filter(x -> !ordered[x])
+                    .findFirst()
+                    .orElseThrow();
+        }
+        List<Integer> circle =
+                new ArrayList<>(walked.subList(walked.indexOf(s), walked.size()).reversed());
+        circle.add(circle.getFirst());
+        prove(
+                Rule.WAITS,
+                circle,
+                "These stages wait for each other in a circle, so none can ever start: %s. Take out one of the waits"
+                        + " between them.",
+                circle.stream().map(this::name).collect(Collectors.joining(", then ")));
+    }
+
+    private String name(int s) {
+        return model.stage(s).name();
+    }
+
+    private void alone(int s) {
+        Stage stage = model.stage(s);
+        List<SiteDay> days = model.days;
+        int most = days.stream().mapToInt(SiteDay::people).max().orElse(0);
+        if (days.isEmpty()) {
+            prove(
+                    Rule.HOURS,
+                    List.of(s),
+                    "%s has work left but there is no open date from %s on. Add open dates.",
+                    name(s),
+                    model.problem.statusDate());
+        } else if (most < stage.crew()) {
+            prove(
+                    Rule.CREW,
+                    List.of(s),
+                    "%s needs %d people at once, but never more than %d come. Ask helpers for a"
+                            + " date, or plan it with fewer.",
+                    name(s),
+                    stage.crew(),
+                    most);
+        } else if (IntStream.range(0, days.size()).noneMatch(d -> model.allowed[s][d])) {
+            neverAllowed(s);
+        } else if (IntStream.range(0, days.size()).noneMatch(d -> windows.takes(s, d) >= first(s))) {
+            prove(
+                    Rule.HOURS,
+                    List.of(s),
+                    "%s takes %s of labour on one day, but no day it may be done on has more than"
+                            + " %s. Split it, or ask more people.",
+                    name(s),
+                    hours(first(s)),
+                    hours(mostHours(s)));
+        } else if (IntStream.range(0, days.size())
+                .noneMatch(d -> windows.takes(s, d) >= first(s) && stage.wattHours(first(s)) <= energy(d))) {
+            prove(
+                    Rule.POWER,
+                    List.of(s),
+                    "%s takes %,d Wh on one day, but battery, sun and generator never give more"
+                            + " than %,d Wh. Split it, or bring more power.",
+                    name(s),
+                    stage.wattHours(first(s)),
+                    mostEnergy(s));
+        } else if (windows.finishAlone(s, 0) == Windows.NONE) {
+            prove(
+                    Rule.HOURS,
+                    List.of(s),
+                    "%s takes %s of labour, but the days it may be done on do not hold that much,"
+                            + " even with nothing else on them. Add open dates.",
+                    name(s),
+                    hours(stage.labourQuarters()));
+        }
+    }
+
+    private int first(int s) {
+        Stage stage = model.stage(s);
+        return stage.layout() == Layout.IN_ONE_GO ? stage.labourQuarters() : stage.effectiveLeastBlock();
+    }
+
+    private int mostHours(int s) {
+        return IntStream.range(0, model.dayCount())
+                .filter(d -> model.allowed[s][d])
+                .map(d -> Math.min(
+                        model.stage(s).mostBlockQuarters(), model.days.get(d).labourQuarters()))
+                .max()
+                .orElse(0);
+    }
+
+    private long energy(int day) {
+        return model.problem.site().usableWattHours()
+                + model.problem.site().generatorWattHoursPerDay()
+                + model.days.get(day).harvestWattHours();
+    }
+
+    private long mostEnergy(int s) {
+        return IntStream.range(0, model.dayCount())
+                .filter(d -> model.allowed[s][d])
+                .mapToLong(this::energy)
+                .max()
+                .orElse(0);
+    }
+
+    private void neverAllowed(int s) {
+        Stage stage = model.stage(s);
+        boolean pinned = model.problem.pins().stream()
+                .anyMatch(p -> p.stage().equals(stage.id())
+                        && model.days.stream().noneMatch(d -> p.dates().contains(d.date())));
+        if (pinned) {
+            prove(
+                    Rule.PINNED,
+                    List.of(s),
+                    "%s is pinned to dates of which none is an open date from %s on. Pin it to"
+                            + " an open date, or take the pin out.",
+                    name(s),
+                    model.problem.statusDate());
+            return;
+        }
+        boolean alwaysShut =
+                model.days.stream().filter(d -> d.people() >= stage.crew()).allMatch(d -> stage.isShutOn(d.date()));
+        String why = stage.shut().stream().map(Shut::why).distinct().collect(Collectors.joining("; "));
+        if (alwaysShut) {
+            prove(
+                    Rule.SHUT,
+                    List.of(s),
+                    "%s may not be done on any open date on which %d people come (%s). Open other"
+                            + " dates, or change what it needs.",
+                    name(s),
+                    stage.crew(),
+                    why);
+        } else {
+            prove(
+                    Rule.PINNED,
+                    List.of(s),
+                    "%s may not be done on any of its pinned dates. Pin it to another date, or" + " take the pin out.",
+                    name(s));
+        }
+    }
+
+    private String hours(int quarters) {
+        return String.format(Locale.ROOT, "%.2f h", quarters / 4.0)
+                .replace(".00", "")
+                .replace("0 h", "0 h");
+    }
+
+    private void materials() {
+        for (int m = 0; m < model.problem.materials().size(); m++) {
+            int material = m;
+            List<Integer> users = IntStream.range(0, model.stageCount)
+                    .filter(s -> !model.stage(s).finished())
+                    .filter(s -> IntStream.of(model.needMaterial[s]).anyMatch(x -> x == material))
+                    .boxed()
+                    .toList();
+            long needed = users.stream()
+                    .flatMap(s -> model.stage(s).needs().stream())
+                    .filter(n -> n.material().equals(model.material(material).id()))
+                    .mapToLong(n -> n.packs())
+                    .sum();
+            if (needed > onSite(material) && !canCome(material)) {
+                cannotCome(material, users);
+            }
+        }
+    }
+
+    private long onSite(int m) {
+        return model.problem.site().stock().stream()
+                .filter(l -> l.material().equals(model.material(m).id()))
+                .mapToLong(l -> l.packs())
+                .sum();
+    }
+
+    private boolean canCome(int m) {
+        Supply supply = new Ledger(model).supply;
+        int last = model.dayCount() - 1;
+        for (int source = supply.lotCount(); source < supply.sourceEnd(); source++) {
+            int use = supply.dayOf(source);
+            int bays = supply.isDelivery(source) ? 1 : supply.baysOf(source).length;
+            for (int bay = 0; bay < bays && use <= last; bay++) {
+                if (supply.available(source, bay, m, 1, use) > 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private void cannotCome(int m, List<Integer> users) {
+        Material material = model.material(m);
+        prove(
+                Rule.RUNS,
+                users,
+                "%s (%,.0f kg, %.2f m3, %.1f m long) goes into no vehicle on any trip, and no supplier"
+                        + " can bring it on an open date. Have it delivered, or use a smaller pack.",
+                material.name(),
+                material.grams() / 1000.0,
+                material.millilitres() / 1e6,
+                material.longestMillimetres() / 1000.0);
+    }
+
+    private void order() {
+        for (int s : windows.order()) {
+            if (windows.earliestFinishDay(s) == Windows.NONE && windows.earliestEpoch(s) != Windows.NONE) {
+                prove(
+                        Rule.WAITS,
+                        List.of(s),
+                        "%s cannot be finished by the last open date %s: the stages and waits"
+                                + " before it take until %s even with nothing else to do. Add open dates.",
+                        name(s),
+                        model.days.getLast().date(),
+                        LocalDate.ofEpochDay(windows.earliestEpoch(s)));
+            }
+        }
+    }
+
+    private void allLabour() {
+        long needed =
+                model.problem.stages().stream().mapToLong(Stage::labourQuarters).sum();
+        long there = model.days.stream().mapToLong(SiteDay::labourQuarters).sum();
+        if (found.isEmpty() && needed > there) {
+            List<Integer> all = IntStream.range(0, model.stageCount)
+                    .filter(s -> !model.stage(s).finished())
+                    .boxed()
+                    .toList();
+            prove(
+                    Rule.HOURS,
+                    all,
+                    "All stages together take %,d hours of labour, but the open dates hold only %,d."
+                            + " Add open dates or people, or leave stages for later.",
+                    Math.ceilDiv(needed, 4),
+                    there / 4);
+        }
+    }
+
+    /** What stood in the way of the stages that found no place in the best draft. Not a proof. */
+    List<Obstacle> unplaced(Draft draft, Builder builder, Genes genes) {
+        WhyNot whyNot = new WhyNot(draft, builder, genes);
+        List<Obstacle> result = new ArrayList<>();
+        for (int s : draft.unplaced) {
+            boolean first = model.before.get(s).stream().allMatch(l -> draft.isSettled(l.from));
+            if (first) {
+                int day = Math.min(model.dayCount() - 1, model.dayFrom(builder.earliest(s, draft)));
+                Reason reason = whyNot.onDay(s, day);
+                result.add(new Obstacle(
+                        rule(reason),
+                        List.of(model.stage(s).id()),
+                        false,
+                        String.format(
+                                Locale.ROOT,
+                                "No plan was found in which %s is finished by the last open date %s. In the best one"
+                                        + " found, %d of %d stages have a place. Add open dates or people, or leave"
+                                        + " stages for later.",
+                                name(s),
+                                model.days.getLast().date(),
+                                model.stageCount - draft.unplaced.size(),
+                                model.stageCount)));
+            }
+        }
+        return result;
+    }
+
+    private static Rule rule(Reason reason) {
+        return switch (reason) {
+            case Reason.Waiting w -> Rule.WAITS;
+            case Reason.Held h -> Rule.PINNED;
+            case Reason.ShutThen s -> Rule.SHUT;
+            case Reason.CrewShort c -> Rule.CREW;
+            case Reason.PowerShort p -> Rule.POWER;
+            case Reason.NotOnSite n -> Rule.SUPPLIES;
+            case Reason.Begun b -> Rule.LABOUR;
+            case Reason.FirstSiteDay f -> Rule.HOURS;
+            case Reason.HoursTaken h -> Rule.HOURS;
+            case Reason.TripNotMade t -> Rule.HOURS;
+            case Reason.NoGain n -> Rule.WAITS;
+        };
+    }
+}

@@ -1,0 +1,47 @@
+package org.firmset.plan.search;
+
+import org.firmset.plan.Style;
+import org.firmset.plan.Totals;
+
+/** What a draft is worth; the smaller comes first. */
+record Score(int unplaced, long first, long second, long third) implements Comparable<Score> {
+
+    static Score of(Draft draft, Ledger ledger) {
+        Model model = draft.model;
+        long finishes = weightedFinishes(draft);
+        Totals totals = new Costs(model, ledger).totals(draft);
+        long trips = totals.trips();
+        long cents = totals.cents();
+        int unplaced = draft.unplaced.size();
+        Style style = model.problem.style();
+        return switch (style) {
+            case SOONEST -> new Score(unplaced, finishes, trips, cents);
+            case FEWEST_TRIPS -> new Score(unplaced, trips, finishes, cents);
+            case LEAST_MONEY -> new Score(unplaced, cents, finishes, trips);
+        };
+    }
+
+    private static long weightedFinishes(Draft draft) {
+        Model model = draft.model;
+        int[] finish = new int[model.laneIndex.size()];
+        for (int s = 0; s < model.stageCount; s++) {
+            if (draft.isPlaced(s)) {
+                int days = draft.finishEpoch(s) - model.statusEpoch + 1;
+                finish[model.laneOf[s]] = Math.max(finish[model.laneOf[s]], days);
+            }
+        }
+        long sum = 0;
+        for (int lane = 0; lane < finish.length; lane++) {
+            sum += (long) finish[lane] * model.problem.subprojects().get(lane).weight();
+        }
+        return sum;
+    }
+
+    @Override
+    public int compareTo(Score other) {
+        int byUnplaced = Integer.compare(unplaced, other.unplaced);
+        int byFirst = byUnplaced != 0 ? byUnplaced : Long.compare(first, other.first);
+        int bySecond = byFirst != 0 ? byFirst : Long.compare(second, other.second);
+        return bySecond != 0 ? bySecond : Long.compare(third, other.third);
+    }
+}

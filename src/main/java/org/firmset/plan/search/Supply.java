@@ -1,0 +1,325 @@
+package org.firmset.plan.search;
+
+import java.util.Arrays;
+import java.util.List;
+import org.firmset.plan.Bay;
+import org.firmset.plan.DeliveryOffer;
+import org.firmset.plan.MassLimit;
+import org.firmset.plan.Material;
+import org.firmset.plan.Rig;
+
+/**
+ * Where packs come from. Sources are numbered: first the lots on site, then for each trip its arrival run and its extra
+ * runs, then each delivery offer on each site day. A source is in use as long as something is reserved from it.
+ */
+final class Supply {
+    private final Model model;
+    private final Ledger ledger;
+    private final int lotCount;
+    private final int[] firstRunOfTrip;
+    private final int runEnd;
+    private final int sourceEnd;
+    private final int[] tripOfRun;
+    /** Bays of a rig, those that spare the limits most first: a trailer takes little of the vehicle's payload. */
+    private final int[][] bayOrder;
+
+    private final int[] lotLeft;
+    private final int[] packsOn;
+    private final long[][] volumeOn;
+    private final long[][] limitUse;
+    private final long[] truckMass;
+    private final long[] dryAtEndOfDay;
+    private final int[] dryArrivals;
+    private final int[] sourcesOfTrip;
+
+    Supply(Model model, Ledger ledger) {
+        this.model = model;
+        this.ledger = ledger;
+        lotCount = model.problem.site().stock().size();
+        lotLeft = new int[lotCount];
+        firstRunOfTrip = new int[model.tripCount() + 1];
+        bayOrder = new int[model.tripCount()][];
+        int next = lotCount;
+        for (int t = 0; t < model.tripCount(); t++) {
+            firstRunOfTrip[t] = next;
+            next += 1 + model.trip(t).mostExtraRuns();
+            bayOrder[t] = bayOrder(model.trip(t).rig());
+        }
+        firstRunOfTrip[model.tripCount()] = next;
+        runEnd = next;
+        sourceEnd =
+                Math.addExact(runEnd, Math.multiplyExact(model.problem.offers().size(), model.dayCount()));
+        tripOfRun = new int[runEnd];
+        for (int t = 0; t < model.tripCount(); t++) {
+            Arrays.fill(tripOfRun, firstRunOfTrip[t], firstRunOfTrip[t + 1], t);
+        }
+        packsOn = new int[sourceEnd];
+        volumeOn = new long[runEnd][];
+        limitUse = new long[runEnd][];
+        for (int r = lotCount; r < runEnd; r++) {
+            Rig rig = rigOf(r);
+            volumeOn[r] = new long[rig.bays().size()];
+            limitUse[r] = new long[rig.limits().size()];
+        }
+        truckMass = new long[sourceEnd - runEnd];
+        dryAtEndOfDay = new long[model.dayCount()];
+        dryArrivals = new int[model.dayCount()];
+        sourcesOfTrip = new int[model.tripCount()];
+    }
+
+    private static int[] bayOrder(Rig rig) {
+        return java.util.stream.IntStream.range(0, rig.bays().size())
+                .boxed()
+                .sorted(java.util.Comparator.comparingInt(b -> totalShare(rig, b)))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static int totalShare(Rig rig, int bay) {
+        String id = rig.bays().get(bay).id();
+        return rig.limits().stream().mapToInt(l -> l.shareOf(id)).sum();
+    }
+
+    void clear() {
+        for (int l = 0; l < lotCount; l++) {
+            lotLeft[l] = model.lot(l).packs();
+        }
+        Arrays.fill(packsOn, 0);
+        for (int r = lotCount; r < runEnd; r++) {
+            Arrays.fill(volumeOn[r], 0);
+            Arrays.fill(limitUse[r], 0);
+        }
+        Arrays.fill(truckMass, 0);
+        Arrays.fill(dryArrivals, 0);
+        Arrays.fill(sourcesOfTrip, 0);
+        Arrays.fill(dryAtEndOfDay, dryOfLots());
+    }
+
+    private long dryOfLots() {
+        long sum = 0;
+        for (int l = 0; l < lotCount; l++) {
+            Material material = materialOfLot(l);
+            sum += material.dry() ? material.millilitres() * lotLeft[l] : 0;
+        }
+        return sum;
+    }
+
+    private Material materialOfLot(int lot) {
+        return model.material(model.materialIndex.of(model.lot(lot).material()));
+    }
+
+    int lotCount() {
+        return lotCount;
+    }
+
+    int arrivalRun(int trip) {
+        return firstRunOfTrip[trip];
+    }
+
+    int runsEndOf(int trip) {
+        return firstRunOfTrip[trip + 1];
+    }
+
+    int delivery(int offer, int day) {
+        return runEnd + offer * model.dayCount() + day;
+    }
+
+    int sourceEnd() {
+        return sourceEnd;
+    }
+
+    boolean isLot(int source) {
+        return source < lotCount;
+    }
+
+    boolean isDelivery(int source) {
+        return source >= runEnd;
+    }
+
+    boolean isExtraRun(int source) {
+        return !isLot(source) && !isDelivery(source) && source != firstRunOfTrip[tripOfRun[source]];
+    }
+
+    DeliveryOffer offerOf(int source) {
+        return model.problem.offers().get((source - runEnd) / model.dayCount());
+    }
+
+    int dayOf(int source) {
+        return isDelivery(source) ? (source - runEnd) % model.dayCount() : model.firstDayOfTrip[tripOfRun[source]];
+    }
+
+    int tripOf(int source) {
+        return isDelivery(source) ? model.tripOfDay[dayOf(source)] : tripOfRun[source];
+    }
+
+    private Rig rigOf(int run) {
+        return model.trip(tripOfRun[run]).rig();
+    }
+
+    boolean hasRun(int trip) {
+        return sourcesOfTrip[trip] > 0;
+    }
+
+    boolean inUse(int source) {
+        return packsOn[source] > 0;
+    }
+
+    int[] baysOf(int run) {
+        return bayOrder[tripOfRun[run]];
+    }
+
+    /** How many packs a source can still give for use on a day, all limits kept; not over {@code wanted}. */
+    int available(int source, int bay, int m, int wanted, int useDay) {
+        if (isLot(source)) {
+            return fromLot(source, m, wanted, useDay);
+        }
+        int day = dayOf(source);
+        Material material = model.material(m);
+        if (day > useDay
+                || !material.goodOn(
+                        model.days.get(useDay).date(), model.days.get(day).date())) {
+            return 0;
+        }
+        int packs = Math.min(wanted, isDelivery(source) ? onTruck(source, m) : onRun(source, bay, m));
+        return packs > 0 && material.dry() ? Math.min(packs, underRoof(material, day, useDay)) : packs;
+    }
+
+    private int fromLot(int lot, int m, int wanted, int useDay) {
+        boolean fits = model.materialIndex.of(model.lot(lot).material()) == m
+                && model.material(m)
+                        .goodOn(model.days.get(useDay).date(), model.lot(lot).arrivedOn());
+        return fits ? Math.min(wanted, lotLeft[lot]) : 0;
+    }
+
+    private int onTruck(int source, int m) {
+        DeliveryOffer offer = offerOf(source);
+        boolean comes = offer.materials().contains(model.material(m).id())
+                && offer.comesOn(model.days.get(dayOf(source)).date());
+        return comes
+                ? whole(
+                        offer.grams() - truckMass[source - runEnd],
+                        model.material(m).grams())
+                : 0;
+    }
+
+    private int onRun(int run, int bay, int m) {
+        int trip = tripOfRun[run];
+        int first = model.firstDayOfTrip[trip];
+        boolean mustStart = isExtraRun(run) && !inUse(run);
+        if (model.availableEpoch[m] > model.dayEpoch[first]
+                || (mustStart && ledger.quartersLeft(first) < model.trip(trip).extraRunQuarters())) {
+            return 0;
+        }
+        Rig rig = rigOf(run);
+        Bay place = rig.bays().get(bay);
+        Material material = model.material(m);
+        if (material.longestMillimetres() > place.longestMillimetres()) {
+            return 0;
+        }
+        int packs = whole(place.millilitres() - volumeOn[run][bay], material.millilitres());
+        List<MassLimit> limits = rig.limits();
+        for (int l = 0; l < limits.size() && packs > 0; l++) {
+            long each = material.grams() * limits.get(l).shareOf(place.id());
+            packs = Math.min(packs, whole(limits.get(l).grams() * 1000 - limitUse[run][l], each));
+        }
+        return Math.max(0, packs);
+    }
+
+    private static int whole(long room, long each) {
+        if (room < 0) {
+            return 0;
+        }
+        return each == 0 ? Integer.MAX_VALUE : (int) Math.min(Integer.MAX_VALUE, room / each);
+    }
+
+    /** Dry packs that may arrive on {@code day} and lie there until {@code useDay}. */
+    private int underRoof(Material material, int day, int useDay) {
+        long limit = model.problem.site().dryStorageMillilitres();
+        if (dryAtEndOfDay[day] > limit) {
+            return 0;
+        }
+        long fullest = Long.MIN_VALUE;
+        for (int d = day; d < useDay; d++) {
+            if (d == day || dryArrivals[d] > 0) {
+                fullest = Math.max(fullest, dryAtEndOfDay[d]);
+            }
+        }
+        return fullest == Long.MIN_VALUE ? Integer.MAX_VALUE : whole(limit - fullest, material.millilitres());
+    }
+
+    /** Whether packs of an earlier arrival may be used on a later day as far as the roof goes. */
+    boolean mayLieUntil(Reservation reservation, int useDay) {
+        Material material = model.material(reservation.material());
+        if (isLot(reservation.source())) {
+            return material.goodOn(
+                    model.days.get(useDay).date(),
+                    model.lot(reservation.source()).arrivedOn());
+        }
+        int day = dayOf(reservation.source());
+        return day <= useDay
+                && material.goodOn(
+                        model.days.get(useDay).date(), model.days.get(day).date())
+                && (!material.dry() || underRoof(material, day, useDay) >= reservation.packs());
+    }
+
+    void add(Reservation reservation) {
+        book(reservation, 1);
+    }
+
+    void remove(Reservation reservation) {
+        book(reservation, -1);
+    }
+
+    private void book(Reservation reservation, int sign) {
+        int source = reservation.source();
+        Material material = model.material(reservation.material());
+        int packs = sign * reservation.packs();
+        long dryVolume = material.dry() ? material.millilitres() * packs : 0;
+        if (isLot(source)) {
+            lotLeft[source] -= packs;
+            addDry(reservation.useDay(), model.dayCount(), -dryVolume);
+            return;
+        }
+        boolean was = inUse(source);
+        packsOn[source] += packs;
+        if (was != inUse(source)) {
+            start(source, sign);
+        }
+        if (isDelivery(source)) {
+            truckMass[source - runEnd] += material.grams() * packs;
+        } else {
+            bookRun(source, reservation.bay(), material, packs);
+        }
+        if (material.dry()) {
+            dryArrivals[dayOf(source)] += packs;
+            addDry(dayOf(source), reservation.useDay(), dryVolume);
+        }
+    }
+
+    private void bookRun(int run, int bay, Material material, int packs) {
+        Rig rig = rigOf(run);
+        volumeOn[run][bay] += material.millilitres() * packs;
+        for (int l = 0; l < limitUse[run].length; l++) {
+            limitUse[run][l] += material.grams()
+                    * packs
+                    * rig.limits().get(l).shareOf(rig.bays().get(bay).id());
+        }
+    }
+
+    private void addDry(int fromDay, int untilDay, long volume) {
+        if (volume != 0) {
+            for (int d = fromDay; d < untilDay; d++) {
+                dryAtEndOfDay[d] += volume;
+            }
+        }
+    }
+
+    private void start(int source, int sign) {
+        int trip = tripOf(source);
+        sourcesOfTrip[trip] += sign;
+        if (isExtraRun(source)) {
+            ledger.takeQuarters(
+                    model.firstDayOfTrip[trip], sign * model.trip(trip).extraRunQuarters());
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package org.firmset.plan.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The earliest and latest each stage could lie if it had every site day to itself: waits, seasons, crews, pins and the
+ * hours of single days are kept, sharing is not. No plan can be earlier than this.
+ */
+final class Windows {
+    static final int NONE = Integer.MAX_VALUE;
+
+    private final Model model;
+    private final int[] earliestFinishDay;
+    private final List<Integer> order = new ArrayList<>();
+
+    Windows(Model model) {
+        this.model = model;
+        earliestFinishDay = new int[model.stageCount];
+        orderStages();
+        for (int s : order) {
+            earliestFinishDay[s] = model.stage(s).finished() ? -1 : earliestFinish(s);
+        }
+    }
+
+    /** Stages, each after all stages before it; those on a circle are left out. */
+    List<Integer> order() {
+        return order;
+    }
+
+    private void orderStages() {
+        int[] open = new int[model.stageCount];
+        for (int s = 0; s < model.stageCount; s++) {
+            open[s] = model.before.get(s).size();
+            if (open[s] == 0) {
+                order.add(s);
+            }
+        }
+        for (int i = 0; i < order.size(); i++) {
+            for (Link link : model.after.get(order.get(i))) {
+                if (--open[link.to] == 0) {
+                    order.add(link.to);
+                }
+            }
+        }
+    }
+
+    /** Number of the earliest site day on which a stage could finish; {@link #NONE} when there is none. */
+    int earliestFinishDay(int s) {
+        return earliestFinishDay[s];
+    }
+
+    /** The earliest date on which a stage could start; {@link #NONE} when a stage before it has no place. */
+    int earliestEpoch(int s) {
+        int from = model.statusEpoch;
+        for (Link link : model.before.get(s)) {
+            if (link.fromIsDone()) {
+                from = Math.max(from, link.readyEpoch(0));
+            } else if (earliestFinishDay[link.from] == NONE) {
+                return NONE;
+            } else {
+                from = Math.max(from, soonestReady(link, earliestFinishDay[link.from]));
+            }
+        }
+        return from;
+    }
+
+    /** A later finish may be ready sooner, when the days get warmer. */
+    private int soonestReady(Link link, int finishDay) {
+        int soonest = link.readyEpoch(finishDay);
+        for (int d = finishDay + 1; d < model.dayCount() && model.dayEpoch[d] < soonest; d++) {
+            soonest = Math.min(soonest, link.readyEpoch(d));
+        }
+        return soonest;
+    }
+
+    private int earliestFinish(int s) {
+        int from = earliestEpoch(s);
+        return from == NONE ? NONE : finishAlone(s, model.dayFrom(from));
+    }
+
+    /** When a stage would finish that starts on or after a site day and has all days to itself. */
+    int finishAlone(int s, int fromDay) {
+        for (int start = fromDay; start < model.dayCount(); start++) {
+            if (takes(s, start) > 0) {
+                int finish = finishFrom(s, start);
+                if (finish != NONE) {
+                    return finish;
+                }
+            }
+        }
+        return NONE;
+    }
+
+    private int finishFrom(int s, int start) {
+        var stage = model.stage(s);
+        int left = stage.labourQuarters();
+        for (int d = start; d < model.dayCount(); d++) {
+            int takes = takes(s, d);
+            switch (stage.layout()) {
+                case IN_ONE_GO -> {
+                    return takes >= left ? d : NONE;
+                }
+                case UNBROKEN_DAYS -> {
+                    boolean broken = takes == 0 || (d > start && model.dayEpoch[d] != model.dayEpoch[d - 1] + 1);
+                    if (broken) {
+                        return NONE;
+                    }
+                    left -= takes;
+                }
+                case SPLITTABLE -> left -= takes;
+            }
+            if (left <= 0) {
+                return d;
+            }
+        }
+        return NONE;
+    }
+
+    /** The most a stage can take of a day that it has to itself. */
+    int takes(int s, int d) {
+        var stage = model.stage(s);
+        int most = Math.min(stage.mostBlockQuarters(), model.days.get(d).labourQuarters());
+        return model.allowed[s][d] && most >= stage.effectiveLeastBlock() ? most : 0;
+    }
+}
