@@ -193,7 +193,8 @@ final class Supply {
 
     private int onTruck(int source, int m) {
         DeliveryOffer offer = offerOf(source);
-        boolean comes = offer.materials().contains(model.material(m).id())
+        boolean comes = model.availableEpoch[m] <= model.dayEpoch[dayOf(source)]
+                && offer.materials().contains(model.material(m).id())
                 && offer.comesOn(model.days.get(dayOf(source)).date());
         return comes
                 ? whole(

@@ -1,0 +1,192 @@
+package org.firmset.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.PowerKit;
+import org.firmset.homestead.Supplier;
+import org.firmset.measure.Cash;
+import org.firmset.measure.Energy;
+import org.firmset.measure.Hours;
+import org.firmset.measure.Measured;
+import org.firmset.measure.Volume;
+import org.firmset.plan.DeliveryOffer;
+import org.firmset.plan.Material;
+import org.firmset.plan.Pin;
+import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.Site;
+import org.firmset.plan.SiteDay;
+import org.firmset.plan.StockLot;
+import org.firmset.plan.Style;
+import org.firmset.plan.Subproject;
+import org.firmset.plan.Trip;
+import org.firmset.trade.power.Sun;
+
+/** Writes what a homestead says as a planning problem. Ids are the homestead's keys. */
+public final class ProblemWriter {
+    private final Homestead homestead;
+    private final LocalDate statusDate;
+    private final Optional<Climate> climate;
+    private final List<List<OpenDay>> openTrips;
+
+    private ProblemWriter(Homestead homestead, LocalDate statusDate) {
+        this.homestead = homestead;
+        this.statusDate = statusDate;
+        climate = Climate.of(homestead.place().climate());
+        openTrips = OpenCalendar.trips(homestead, statusDate);
+    }
+
+    /** @param homestead one without faults */
+    public static PlanningProblem write(Homestead homestead, LocalDate statusDate, Style style) {
+        return new ProblemWriter(homestead, statusDate).problem(style);
+    }
+
+    private PlanningProblem problem(Style style) {
+        List<LocalDate> siteDates =
+                openTrips.stream().flatMap(List::stream).map(OpenDay::date).toList();
+        StageWriter stages = new StageWriter(climate, siteDates);
+        WaitWriter waits = new WaitWriter(homestead, climate, statusDate, siteDates);
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips(),
+                homestead.subprojects().stream()
+                        .map(p -> new Subproject(p.key(), p.name(), p.priority(), p.target()))
+                        .toList(),
+                homestead.stages().stream().map(stages::write).toList(),
+                homestead.waits().stream().map(waits::write).toList(),
+                homestead.materials().stream().map(this::material).toList(),
+                homestead.suppliers().stream()
+                        .filter(s -> s.delivery() != null && !s.prices().isEmpty())
+                        .map(this::offer)
+                        .toList(),
+                site(),
+                homestead.pins().stream()
+                        .map(p -> new Pin(p.stage(), new HashSet<>(p.dates()), p.why()))
+                        .toList());
+    }
+
+    private List<Trip> trips() {
+        List<Trip> trips = new ArrayList<>();
+        RigWriter rigs = new RigWriter(homestead);
+        long perTrip = Cash.cents(homestead.travel().costPerTrip());
+        long perDay = Cash.cents(homestead.travel().costPerDay());
+        for (List<OpenDay> days : openTrips) {
+            trips.add(new Trip(
+                    days.getFirst().date().toString(),
+                    siteDays(days),
+                    rigs.rigFor(days),
+                    perTrip + perDay * days.size(),
+                    homestead.travel().mostExtraRuns(),
+                    homestead.travel().extraRunTime().quarters(),
+                    Cash.cents(homestead.travel().extraRunCost())));
+        }
+        return trips;
+    }
+
+    private List<SiteDay> siteDays(List<OpenDay> days) {
+        List<SiteDay> result = new ArrayList<>();
+        for (int i = 0; i < days.size(); i++) {
+            OpenDay day = days.get(i);
+            int lost = (i == 0 ? homestead.travel().lostArriving() : Hours.NONE).quarters()
+                    + (i == days.size() - 1 ? homestead.travel().lostLeaving() : Hours.NONE).quarters();
+            int each = Math.max(0, day.siteHours().quarters() - lost);
+            int shares = day.people().stream().mapToInt(p -> p.workShare()).sum();
+            result.add(new SiteDay(day.date(), each * shares / 100, day.people().size(), harvest(day.date())));
+        }
+        return result;
+    }
+
+    private long harvest(LocalDate date) {
+        PowerKit power = homestead.power();
+        return power == null
+                ? 0
+                : climate.map(c -> (long) Sun.wattHours(
+                                power.panels().value().doubleValue(),
+                                c.sunHours().on(date),
+                                power.yieldPercent()))
+                        .orElse(0L);
+    }
+
+    private Material material(org.firmset.homestead.Material material) {
+        List<Supplier> sellers = homestead.suppliers().stream()
+                .filter(s -> s.prices().stream().anyMatch(p -> p.material().equals(material.key())))
+                .toList();
+        int lead = sellers.stream().mapToInt(Supplier::leadDays).min().orElse(0);
+        long cents = sellers.stream()
+                .flatMap(s -> s.prices().stream())
+                .filter(p -> p.material().equals(material.key()))
+                .mapToLong(p -> Cash.cents(p.amount()))
+                .min()
+                .orElse(0);
+        return new Material(
+                material.key(),
+                material.name(),
+                thousandths(material.mass()),
+                millilitres(material.volume()),
+                material.longest() == null ? 0 : thousandths(material.longest()),
+                material.dry(),
+                material.shelfLifeDays() == null ? Material.NEVER_GOES_OFF : material.shelfLifeDays(),
+                statusDate.plusDays(lead),
+                cents);
+    }
+
+    private DeliveryOffer offer(Supplier supplier) {
+        var terms = java.util.Objects.requireNonNull(supplier.delivery());
+        Set<String> materials =
+                supplier.prices().stream().map(p -> p.material()).collect(Collectors.toSet());
+        return new DeliveryOffer(
+                supplier.key(),
+                supplier.name(),
+                materials,
+                thousandths(terms.largestMass()),
+                statusDate.plusDays(terms.leadDays()),
+                EnumSet.copyOf(terms.weekdays()),
+                Cash.cents(terms.fee()));
+    }
+
+    private Site site() {
+        List<StockLot> stock = homestead.stock().stream()
+                .map(l -> new StockLot(l.material(), l.packs(), l.since()))
+                .toList();
+        long dry = millilitres(homestead.storage().dryVolume());
+        PowerKit power = homestead.power();
+        if (power == null) {
+            return new Site(dry, 0, 0, 0, stock);
+        }
+        long usable = wattHours(power.capacity()) * (100 - power.floorPercent()) / 100;
+        var generator = power.generator();
+        long perDay = generator == null
+                ? 0
+                : generator.power().value().longValue()
+                        * generator.hoursPerDay().quarters()
+                        / 4;
+        long cost = generator == null ? 0 : Cash.cents(generator.costPerKilowattHour());
+        return new Site(dry, usable, perDay, cost, stock);
+    }
+
+    private static long wattHours(Energy energy) {
+        return energy.value().longValue();
+    }
+
+    /** Grams of a mass, millimetres of a length; rounded up, so that what just fits on paper does not on the road. */
+    static long thousandths(Measured measured) {
+        return measured.value()
+                .movePointRight(3)
+                .setScale(0, java.math.RoundingMode.CEILING)
+                .longValueExact();
+    }
+
+    static long millilitres(Volume volume) {
+        return volume.value()
+                .movePointRight(6)
+                .setScale(0, java.math.RoundingMode.CEILING)
+                .longValueExact();
+    }
+}

@@ -1,0 +1,125 @@
+package org.firmset.season;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.firmset.homestead.Conditions;
+import org.firmset.homestead.Progress;
+import org.firmset.homestead.SeasonWindow;
+import org.firmset.homestead.Stage;
+import org.firmset.measure.Hours;
+import org.firmset.plan.Layout;
+import org.firmset.plan.Need;
+import org.firmset.plan.Shut;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a stage as far as it is still to do. */
+final class StageWriter {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+
+    private final Optional<Climate> climate;
+    private final List<LocalDate> siteDates;
+
+    StageWriter(Optional<Climate> climate, List<LocalDate> siteDates) {
+        this.climate = climate;
+        this.siteDates = siteDates;
+    }
+
+    org.firmset.plan.Stage write(Stage stage) {
+        @Nullable Progress progress = stage.progress();
+        int left = progress == null
+                ? stage.labour().quarters()
+                : progress.labourLeft().quarters();
+        int done = stage.labour().quarters() - left;
+        return new org.firmset.plan.Stage(
+                stage.key(),
+                stage.name(),
+                stage.subproject(),
+                left,
+                stage.crew(),
+                Layout.valueOf(stage.layout().name()),
+                quarters(stage.leastBlock(), 0),
+                quarters(stage.mostPerDay(), org.firmset.plan.Stage.NO_LIMIT),
+                stage.energyPerHour() == null
+                        ? 0
+                        : stage.energyPerHour().value().longValue(),
+                shut(stage),
+                needsLeft(stage, done),
+                progress == null ? null : progress.startedOn(),
+                progress == null ? null : progress.finishedOn());
+    }
+
+    private static int quarters(@Nullable Hours hours, int otherwise) {
+        return hours == null ? otherwise : hours.quarters();
+    }
+
+    private static List<Need> needsLeft(Stage stage, int done) {
+        List<Need> left = new ArrayList<>();
+        for (org.firmset.homestead.Need need : stage.needs()) {
+            Need whole = new Need(need.material(), need.packs());
+            int packs = need.packs() - whole.usedWhen(done, stage.labour().quarters());
+            if (packs > 0) {
+                left.add(new Need(need.material(), packs));
+            }
+        }
+        return left;
+    }
+
+    /** Dates on which the stage may not be done, those that follow each other for the same reason taken together. */
+    private List<Shut> shut(Stage stage) {
+        List<Shut> result = new ArrayList<>();
+        for (LocalDate date : siteDates) {
+            String why = whyShut(stage, date);
+            boolean goesOn = !result.isEmpty()
+                    && result.getLast().why().equals(why)
+                    && noneBetween(result.getLast().to(), date);
+            if (goesOn) {
+                result.set(result.size() - 1, new Shut(result.getLast().from(), date, why));
+            } else if (!why.isEmpty()) {
+                result.add(new Shut(date, date, why));
+            }
+        }
+        return result;
+    }
+
+    private boolean noneBetween(LocalDate from, LocalDate to) {
+        return siteDates.indexOf(to) == siteDates.indexOf(from) + 1;
+    }
+
+    private String whyShut(Stage stage, LocalDate date) {
+        if (stage.notBefore() != null && date.isBefore(stage.notBefore())) {
+            return "it may not be done before " + DATE.format(stage.notBefore());
+        }
+        if (stage.notAfter() != null && date.isAfter(stage.notAfter())) {
+            return "it may not be done after " + DATE.format(stage.notAfter());
+        }
+        @Nullable SeasonWindow season = stage.season();
+        if (season != null && !season.holds(MonthDay.from(date))) {
+            return "its season is from " + DAY.format(season.from().atYear(2000)) + " to "
+                    + DAY.format(season.to().atYear(2000));
+        }
+        @Nullable Conditions conditions = stage.conditions();
+        return conditions == null
+                ? ""
+                : climate.map(c -> whyTooColdOrHot(conditions, c, date)).orElse("");
+    }
+
+    private static String whyTooColdOrHot(Conditions conditions, Climate climate, LocalDate date) {
+        if (conditions.coldestNight() != null
+                && climate.low().on(date) < conditions.coldestNight().value().doubleValue()) {
+            return "the usual night is colder than "
+                    + conditions.coldestNight().value().toPlainString() + " °C then";
+        }
+        if (conditions.hottestDay() != null
+                && climate.high().on(date) > conditions.hottestDay().value().doubleValue()) {
+            return "the usual day is hotter than "
+                    + conditions.hottestDay().value().toPlainString() + " °C then";
+        }
+        return "";
+    }
+}

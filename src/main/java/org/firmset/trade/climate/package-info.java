@@ -1,0 +1,5 @@
+/** What the weather of a place is usually like on a date. Pure. */
+@NullMarked
+package org.firmset.trade.climate;
+
+import org.jspecify.annotations.NullMarked;
