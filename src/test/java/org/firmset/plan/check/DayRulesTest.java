@@ -1,7 +1,9 @@
 package org.firmset.plan.check;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.firmset.plan.Problems.problem;
 import static org.firmset.plan.Schedules.schedule;
+import static org.firmset.plan.check.Verdicts.breaches;
 import static org.firmset.plan.check.Verdicts.breaksOnly;
 import static org.firmset.plan.check.Verdicts.keepsEveryRule;
 
@@ -69,6 +71,19 @@ class DayRulesTest {
                     "take 26",
                     "[Slab] 10",
                     "[Drain] 16");
+        }
+
+        @Test
+        void a_day_that_is_too_full_even_when_a_negative_block_evens_it_out() {
+            problem.stage("slab", 26).stage("drain", 2);
+            assertThat(breaches(
+                            problem,
+                            schedule()
+                                    .block("slab", "2027-05-02", 26)
+                                    .block("drain", "2027-05-02", -2)
+                                    .block("drain", "2027-05-03", 4)))
+                    .extracting(Breach::rule)
+                    .containsExactly(Rule.LABOUR, Rule.HOURS);
         }
 
         @Test

@@ -1,8 +1,10 @@
 package org.firmset.plan.check;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.firmset.plan.Problems.problem;
 import static org.firmset.plan.Schedules.load;
 import static org.firmset.plan.Schedules.schedule;
+import static org.firmset.plan.check.Verdicts.breaches;
 import static org.firmset.plan.check.Verdicts.keepsEveryRule;
 
 import java.util.List;
@@ -142,8 +144,15 @@ class LoadRulesTest {
         }
 
         @Test
-        void a_negative_load_and_what_it_would_make_room_for() {
-            breaksOnlyRuns(List.of(load("cement", "bed", 12), load("cement", "bed", -1)), "[may]", "-1 packs");
+        void a_negative_load_and_the_mass_it_would_make_room_for() {
+            assertThat(breaches(
+                            problem,
+                            schedule()
+                                    .arrival(
+                                            "may", "2027-05-01", load("cement", "bed", 13), load("cement", "bed", -1))))
+                    .satisfiesExactly(
+                            negative -> assertThat(negative.message()).contains("-1 packs"),
+                            tooHeavy -> assertThat(tooHeavy.message()).contains("325000 g"));
         }
 
         @Test

@@ -54,6 +54,11 @@ class PowerRulesTest {
                         .generator("2027-05-01", 200));
     }
 
+    @Test
+    void a_generator_that_stands_still_gives_nothing() {
+        keepsEveryRule(problem().trip("may", "2027-05-01", 1), schedule().generator("2027-05-01", 0));
+    }
+
     @Nested
     class Refuses {
         private void breaksOnlyPower(Problems problem, Schedules schedule, String... words) {
@@ -71,6 +76,16 @@ class PowerRulesTest {
                     "2000 Wh in the battery",
                     "500 Wh from the sun",
                     "2600 Wh of work");
+        }
+
+        @Test
+        void work_that_counts_twice_on_what_the_day_before_took() {
+            breaksOnlyPower(
+                    drilling(21).trip("may", "2027-05-01", 2),
+                    schedule().block("drill", "2027-05-01", 12).block("drill", "2027-05-02", 9),
+                    "100 Wh under",
+                    "2027-05-02",
+                    "800 Wh in the battery");
         }
 
         @Test

@@ -1,11 +1,13 @@
 package org.firmset.plan.check;
 
 import static java.time.DayOfWeek.SUNDAY;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.firmset.plan.Load.TRUCK;
 import static org.firmset.plan.Problems.STATUS_DATE;
 import static org.firmset.plan.Problems.problem;
 import static org.firmset.plan.Schedules.load;
 import static org.firmset.plan.Schedules.schedule;
+import static org.firmset.plan.check.Verdicts.breaches;
 import static org.firmset.plan.check.Verdicts.keepsEveryRule;
 
 import java.util.Set;
@@ -78,6 +80,18 @@ class SupplyRulesTest {
         problem.material("cement", m -> m.shelfLife(2)).stage("slab", 4, s -> s.needs("cement", 2));
         problem.stage("steps", 4, s -> s.needs("cement", 1)).stock("cement", 2, "2027-04-29");
         keepsEveryRule(problem, arrival(1).block("slab", "2027-05-01", 4).block("steps", "2027-05-03", 4));
+    }
+
+    @Test
+    void what_is_left_of_an_older_lot_is_used_before_a_newer_one() {
+        problem.material("cement", m -> m.shelfLife(2)).stage("slab", 4, s -> s.needs("cement", 2));
+        problem.stage("steps", 4, s -> s.needs("cement", 1)).stock("cement", 2, "2027-04-30");
+        keepsEveryRule(
+                problem,
+                arrival(1)
+                        .block("slab", "2027-05-01", 2)
+                        .block("slab", "2027-05-02", 2)
+                        .block("steps", "2027-05-03", 4));
     }
 
     @Test
@@ -161,12 +175,12 @@ class SupplyRulesTest {
 
         @Test
         void packs_that_arrive_as_a_negative_load() {
-            slabOfCement().stock("cement", 2, "2027-04-03");
-            Verdicts.breaksOnly(
-                    Rule.RUNS,
-                    problem.stock("cement", 1, "2027-04-03"),
-                    arrival(-1).block("slab", "2027-05-01", 8),
-                    "-1 packs");
+            slabOfCement();
+            Schedules negative = arrival(-1).extra("may", "2027-05-01", load("cement", "bed", 2));
+            assertThat(breaches(problem, negative.block("slab", "2027-05-01", 8)))
+                    .satisfiesExactly(
+                            load -> assertThat(load.message()).contains("-1 packs"),
+                            use -> assertThat(use.message()).contains("uses 3 packs", "only 2 good"));
         }
     }
 }

@@ -56,6 +56,13 @@ class WaitRulesTest {
     }
 
     @Test
+    void a_table_knows_its_first_date_and_its_last() {
+        LeastWait one = new LeastWait.ByFinishDate(LocalDate.parse("2027-05-02"), List.of(2));
+        problem.wait("slab", "walls", one, Wait.NO_LIMIT);
+        keepsEveryRule(problem, slabAndWalls("2027-05-02", "2027-05-04"));
+    }
+
+    @Test
     void the_stage_after_may_start_on_the_last_day_of_the_longest_wait() {
         problem.wait("slab", "walls", new LeastWait.Days(0), 34);
         keepsEveryRule(problem, slabAndWalls("2027-05-02", "2027-06-05"));
@@ -77,9 +84,19 @@ class WaitRulesTest {
         Problems resumed = problem()
                 .trip("june", "2027-06-05", 2)
                 .stage("slab", 0, s -> s.finishedOn("2027-04-20"))
-                .stage("walls", 20, s -> s.startedOn("2027-04-21"))
+                .stage("walls", 20, s -> s.startedOn("2027-04-25"))
                 .wait("slab", "walls", new LeastWait.Days(0), 1);
         keepsEveryRule(resumed, schedule().block("walls", "2027-06-05", 20));
+    }
+
+    @Test
+    void a_stage_that_was_begun_on_the_status_date_started_then() {
+        Problems begun = problem()
+                .trip("may", "2027-05-01", 3)
+                .stage("slab", 0, s -> s.finishedOn("2027-04-30"))
+                .stage("walls", 20, s -> s.startedOn("2027-05-01"))
+                .wait("slab", "walls", new LeastWait.Days(0), 1);
+        keepsEveryRule(begun, schedule().block("walls", "2027-05-03", 20));
     }
 
     @Test
