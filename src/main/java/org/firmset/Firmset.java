@@ -1,12 +1,18 @@
 package org.firmset;
 
+import java.util.List;
+import org.firmset.cli.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 
-/** Starts the program. */
+/** Starts the web pages, or runs a command of the terminal without them. */
 @SpringBootApplication
 public class Firmset {
     public static void main(String[] arguments) {
+        List<String> words = List.of(arguments);
+        if (Commands.holds(words)) {
+            System.exit(new Commands(System.out, System.err).run(words));
+        }
         SpringApplication.run(Firmset.class, arguments);
     }
 }

@@ -12,7 +12,6 @@ import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -21,8 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  * written reads back equal. Thread-safe.
  */
 public final class HomesteadFile {
-    public static final String FORMAT = "firmset-homestead";
-    public static final int VERSION = 1;
+    public static final Heading HEADING = new Heading("firmset-homestead", 1);
 
     /** No homestead needs more; what is longer is refused before it is looked at. */
     static final int LONGEST_BYTES = 8_000_000;
@@ -40,7 +38,6 @@ public final class HomesteadFile {
                     .build())
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-            .enable(SerializationFeature.INDENT_OUTPUT)
             .build();
 
     private HomesteadFile() {}
@@ -67,14 +64,14 @@ public final class HomesteadFile {
 
     private static Reading read(JsonNode root) {
         if (!(root instanceof ObjectNode document)) {
-            return refused("is not a JSON object", "Start it with { \"format\": \"" + FORMAT + "\", ...");
+            return refused("is not a JSON object", "Start it with { \"format\": \"" + HEADING.format() + "\", ...");
         }
-        List<Fault> heading = HeadingReader.faults(document);
+        List<Fault> heading = HEADING.faults(document);
         if (!heading.isEmpty()) {
             return new Reading.Refused(heading);
         }
         RecordReader reader = new RecordReader();
-        Homestead homestead = reader.readRoot(document, Homestead.class, HeadingReader.PROPERTIES);
+        Homestead homestead = reader.readRoot(document, Homestead.class, Heading.PROPERTIES);
         if (homestead == null) {
             return new Reading.Refused(reader.faults());
         }
@@ -98,11 +95,7 @@ public final class HomesteadFile {
 
     /** The whole homestead as text, with a line feed at its end. */
     public static String write(Homestead homestead) {
-        ObjectNode document = MAPPER.createObjectNode();
-        document.put(HeadingReader.FORMAT_PROPERTY, FORMAT);
-        document.put(HeadingReader.VERSION_PROPERTY, VERSION);
-        RecordWriter.writeInto(document, homestead);
-        return MAPPER.writeValueAsString(document) + "\n";
+        return RecordJson.write(HEADING, homestead);
     }
 
     public static byte[] bytes(Homestead homestead) {
@@ -111,6 +104,6 @@ public final class HomesteadFile {
 
     /** The JSON Schema (draft 2020-12) of the file, made from the same descriptions as its reader. */
     public static String schema() {
-        return MAPPER.writeValueAsString(SchemaWriter.schema(MAPPER.createObjectNode())) + "\n";
+        return RecordJson.schema("Homestead file", HEADING, Homestead.class);
     }
 }

@@ -6,7 +6,6 @@ import java.time.MonthDay;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Described;
-import org.firmset.homestead.Homestead;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Hours;
 import org.javamoney.moneta.Money;
@@ -23,16 +22,20 @@ final class SchemaWriter {
         this.definitions = definitions;
     }
 
-    static ObjectNode schema(ObjectNode root) {
+    /**
+     * @param title what the document is called
+     * @param heading the format and version its first two properties name
+     */
+    static ObjectNode schema(ObjectNode root, String title, Class<? extends Record> type, Heading heading) {
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        root.put("title", "Homestead file");
+        root.put("title", title);
         ObjectNode definitions = root.objectNode();
-        new SchemaWriter(definitions).describe(root, Homestead.class);
+        new SchemaWriter(definitions).describe(root, type);
         ObjectNode properties = (ObjectNode) root.get("properties");
-        properties.putObject(HeadingReader.FORMAT_PROPERTY).put("const", HomesteadFile.FORMAT);
-        properties.putObject(HeadingReader.VERSION_PROPERTY).put("const", HomesteadFile.VERSION);
+        properties.putObject(Heading.FORMAT_PROPERTY).put("const", heading.format());
+        properties.putObject(Heading.VERSION_PROPERTY).put("const", heading.version());
         properties.putObject("$schema").put("type", "string");
-        ((ArrayNode) root.get("required")).add(HeadingReader.FORMAT_PROPERTY).add(HeadingReader.VERSION_PROPERTY);
+        ((ArrayNode) root.get("required")).add(Heading.FORMAT_PROPERTY).add(Heading.VERSION_PROPERTY);
         root.set("$defs", definitions);
         return root;
     }

@@ -1,0 +1,67 @@
+package org.firmset.cli;
+
+import java.io.PrintStream;
+import java.util.List;
+
+/** Runs a command of the terminal and answers with the exit status: 0 done, 1 refused or no plan, 2 not understood. */
+public final class Commands {
+    static final int DONE = 0;
+    static final int REFUSED = 1;
+    static final int NOT_UNDERSTOOD = 2;
+
+    private static final String HELP = """
+            Usage: firmset [COMMAND]
+
+              (no command)                build when needed and start; says the address to open
+              plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
+              bench plan                  measure the planner on made-up homesteads and print a table
+              test                        build and run every test
+              --help                      this text
+
+            Options of plan:
+              --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
+              --style STYLE               soonest (default), fewest-trips or least-money
+              --date YYYY-MM-DD           'today' for the plan (default: the date of this machine)
+              --units us|metric           units to print (default: those of the file)
+
+            Surroundings:
+              FIRMSET_HOME                folder of the data (default: ~/.firmset)
+              FIRMSET_PORT                port of the web pages (default: 8765)
+              FIRMSET_DB_URL              JDBC address of a PostgreSQL database to use in place of the embedded one
+            """;
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    public Commands(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /** Whether these arguments are a command of the terminal; otherwise the program is to start its web pages. */
+    public static boolean holds(List<String> arguments) {
+        return !arguments.isEmpty() && !arguments.getFirst().startsWith("--spring.");
+    }
+
+    public int run(List<String> arguments) {
+        try {
+            List<String> rest = arguments.subList(1, arguments.size());
+            return switch (arguments.getFirst()) {
+                case "plan" -> new PlanCommand(out, err).run(rest);
+                case "bench" -> new BenchCommand(out).run(rest);
+                case "help", "--help", "-h" -> help();
+                default ->
+                    throw new NotUnderstood(
+                            "'" + arguments.getFirst() + "' is no command; 'firmset --help' lists them");
+            };
+        } catch (NotUnderstood e) {
+            err.println("firmset: " + e.getMessage());
+            return NOT_UNDERSTOOD;
+        }
+    }
+
+    private int help() {
+        out.print(HELP);
+        return DONE;
+    }
+}

@@ -1,0 +1,26 @@
+package org.firmset.homestead.file;
+
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes described records as JSON documents, and the schemas of such documents. Thread-safe. */
+public final class RecordJson {
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    private RecordJson() {}
+
+    /** The record as text, with a line feed at its end; what is absent or empty is left out. */
+    public static String write(Heading heading, Record content) {
+        ObjectNode document = MAPPER.createObjectNode();
+        heading.writeInto(document);
+        RecordWriter.writeInto(document, content);
+        return MAPPER.writeValueAsString(document) + "\n";
+    }
+
+    /** JSON Schema (draft 2020-12) of the documents that {@link #write} makes of records of a type. */
+    public static String schema(String title, Heading heading, Class<? extends Record> type) {
+        return MAPPER.writeValueAsString(SchemaWriter.schema(MAPPER.createObjectNode(), title, type, heading)) + "\n";
+    }
+}
