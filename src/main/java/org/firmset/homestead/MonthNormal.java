@@ -1,6 +1,7 @@
 package org.firmset.homestead;
 
 import java.math.BigDecimal;
+import org.firmset.measure.Measured;
 import org.firmset.measure.Temperature;
 
 @Described("What one month is usually like at the place.")
@@ -15,4 +16,9 @@ public record MonthNormal(
         BigDecimal wetDays,
 
         @Described(value = "Sun energy on the panels in hours of full sun a day.", least = "0", most = "14")
-        BigDecimal sunHours) {}
+        BigDecimal sunHours) {
+    public MonthNormal {
+        wetDays = Measured.normal(wetDays);
+        sunHours = Measured.normal(sunHours);
+    }
+}

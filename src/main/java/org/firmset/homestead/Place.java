@@ -2,6 +2,7 @@ package org.firmset.homestead;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.firmset.measure.Measured;
 
 @Described("Where the homestead is.")
 public record Place(
@@ -17,6 +18,8 @@ public record Place(
         @Described("Monthly normals, January first: twelve, or none when they are not known.")
         List<MonthNormal> climate) {
     public Place {
+        latitude = Measured.normal(latitude);
+        longitude = Measured.normal(longitude);
         climate = List.copyOf(climate);
     }
 }
