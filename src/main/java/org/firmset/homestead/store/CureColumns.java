@@ -1,0 +1,25 @@
+package org.firmset.homestead.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import org.firmset.homestead.CementClass;
+import org.firmset.homestead.Cure;
+import org.jspecify.annotations.Nullable;
+
+@Embeddable
+record CureColumns(
+        @Column(name = "cure_strength_percent") int strengthPercent,
+
+        @Column(name = "cure_cement") @Enumerated(EnumType.STRING)
+        CementClass cement) {
+
+    static @Nullable CureColumns of(@Nullable Cure cure) {
+        return cure == null ? null : new CureColumns(cure.strengthPercent(), cure.cement());
+    }
+
+    Cure toRecord() {
+        return new Cure(strengthPercent, cement);
+    }
+}
