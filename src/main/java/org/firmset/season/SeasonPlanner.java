@@ -7,6 +7,7 @@ import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.Progress;
 import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.Breach;
@@ -37,8 +38,13 @@ public final class SeasonPlanner {
      * @throws BrokenPlan when the planner made a plan that breaks a rule; it is not shown
      */
     public Result plan(Homestead homestead, LocalDate statusDate, Style style, Effort effort) {
+        return plan(homestead, statusDate, style, effort, (built, of) -> {});
+    }
+
+    /** The same, telling on the way how far it is. */
+    public Result plan(Homestead homestead, LocalDate statusDate, Style style, Effort effort, Progress progress) {
         PlanningProblem problem = ProblemWriter.write(homestead, statusDate, style);
-        return switch (planner.plan(problem, effort)) {
+        return switch (planner.plan(problem, effort, progress)) {
             case Outcome.NoPlan noPlan -> new Result.NoPlan(noPlan.obstacles());
             case Outcome.Planned planned -> new Result.Planned(checked(homestead, problem, planned.plan()));
         };

@@ -23,4 +23,22 @@ public final class RecordJson {
     public static String schema(String title, Heading heading, Class<? extends Record> type) {
         return MAPPER.writeValueAsString(SchemaWriter.schema(MAPPER.createObjectNode(), title, type, heading)) + "\n";
     }
+
+    /**
+     * Reads back what {@link #write} made.
+     *
+     * @throws IllegalArgumentException when the document is not of this kind, or broken
+     */
+    public static <T extends Record> T read(Heading heading, Class<T> type, byte[] document) {
+        RecordReader reader = new RecordReader();
+        T content = MAPPER.readTree(document) instanceof ObjectNode root
+                        && heading.faults(root).isEmpty()
+                ? reader.readRoot(root, type, Heading.PROPERTIES)
+                : null;
+        if (content == null) {
+            throw new IllegalArgumentException("The document is no whole " + heading.format() + " document: "
+                    + reader.faults().stream().findFirst().map(Fault::line).orElse("its heading is missing"));
+        }
+        return content;
+    }
 }

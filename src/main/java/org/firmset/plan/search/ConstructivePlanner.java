@@ -5,6 +5,7 @@ import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.Progress;
 
 /**
  * Plans a season: builds many plans by serial placement of stages, keeps the best, and tells its reasons. The same
@@ -14,6 +15,11 @@ public final class ConstructivePlanner {
 
     /** A plan that keeps every hard rule, or what stands in the way. */
     public Outcome plan(PlanningProblem problem, Effort effort) {
+        return plan(problem, effort, (built, of) -> {});
+    }
+
+    /** The same, telling on the way how far it is. */
+    public Outcome plan(PlanningProblem problem, Effort effort, Progress progress) {
         Model model = new Model(problem);
         Windows windows = new Windows(model);
         Obstacles obstacles = new Obstacles(model, windows);
@@ -21,7 +27,7 @@ public final class ConstructivePlanner {
         if (!found.isEmpty()) {
             return new Outcome.NoPlan(found);
         }
-        Genes genes = new Search(model, windows, effort).run();
+        Genes genes = new Search(model, windows, effort, progress).run();
         Builder builder = new Builder(model);
         Draft draft = builder.build(genes);
         return draft.unplaced.isEmpty()

@@ -2,6 +2,7 @@ package org.firmset.plan.search;
 
 import java.util.SplittableRandom;
 import org.firmset.plan.Effort;
+import org.firmset.plan.Progress;
 
 /**
  * Looks for a better order of the stages: first by rules of thumb, then by small changes to the best order, of which
@@ -14,9 +15,13 @@ final class Search {
     private final double[] tail;
     private Genes best;
     private Score bestScore;
+    private final Progress progress;
+    private final int plansInAll;
     private int plansLeft;
 
-    Search(Model model, Windows windows, Effort effort) {
+    Search(Model model, Windows windows, Effort effort, Progress progress) {
+        this.progress = progress;
+        plansInAll = effort.plans();
         this.model = model;
         builder = new Builder(model);
         random = new SplittableRandom(effort.seed());
@@ -55,6 +60,7 @@ final class Search {
 
     private Score score(Genes genes) {
         plansLeft--;
+        progress.built(plansInAll - plansLeft, plansInAll);
         Draft draft = builder.build(genes);
         return Score.of(draft, builder.ledger());
     }

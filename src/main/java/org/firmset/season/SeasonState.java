@@ -1,0 +1,42 @@
+package org.firmset.season;
+
+import java.util.List;
+import org.firmset.homestead.Homestead;
+import org.firmset.plan.Obstacle;
+import org.jspecify.annotations.Nullable;
+
+/** Where the plan of a homestead stands. */
+public sealed interface SeasonState {
+
+    /** The plan that is shown; null when there is none yet. */
+    @Nullable
+    SeasonReport report();
+
+    /** A plan is being made. */
+    record Planning(@Nullable SeasonReport report, int percent) implements SeasonState {}
+
+    /**
+     * The plan is the one for the homestead as it is.
+     *
+     * @param moved what is different from the plan before, in sentences
+     */
+    record Planned(SeasonReport report, Homestead homestead, List<String> moved) implements SeasonState {
+        public Planned {
+            moved = List.copyOf(moved);
+        }
+    }
+
+    /**
+     * There is no plan for the homestead as it is.
+     *
+     * @param report the last plan there was, which no longer holds
+     */
+    record NoPlan(@Nullable SeasonReport report, List<Obstacle> obstacles) implements SeasonState {
+        public NoPlan {
+            obstacles = List.copyOf(obstacles);
+        }
+    }
+
+    /** Planning failed by a mistake of the program; nothing that is stored was touched. */
+    record Failed(@Nullable SeasonReport report, String message) implements SeasonState {}
+}

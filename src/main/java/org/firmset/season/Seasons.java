@@ -1,0 +1,201 @@
+package org.firmset.season;
+
+import jakarta.annotation.PreDestroy;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.Fault;
+import org.firmset.homestead.file.HomesteadRules;
+import org.firmset.homestead.store.ChangedMeanwhile;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.store.Kept;
+import org.firmset.plan.Effort;
+import org.firmset.plan.Style;
+import org.firmset.season.store.KeptPlan;
+import org.firmset.season.store.SeasonPlans;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.stereotype.Service;
+
+/**
+ * Keeps the plan of each homestead in step with the homestead: a change is checked, stored and planned again in the
+ * background, and whoever listens is told. Thread-safe.
+ */
+@Service
+public class Seasons {
+    private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
+
+    /** What came of a change. */
+    public sealed interface Change {
+        record Stored(Kept kept) implements Change {}
+
+        record Refused(List<Fault> faults) implements Change {
+            public Refused {
+                faults = List.copyOf(faults);
+            }
+        }
+
+        /** Somebody else changed it in between; nothing was stored. */
+        record Outdated(String message) implements Change {}
+    }
+
+    /** Ends the listening. */
+    @FunctionalInterface
+    public interface Listening {
+        void end();
+    }
+
+    private final Homesteads homesteads;
+    private final SeasonPlans plans;
+    private final Clock clock;
+    private final SeasonPlanner planner = new SeasonPlanner();
+    private final Map<UUID, SeasonState> states = new ConcurrentHashMap<>();
+    private final Map<UUID, List<Consumer<SeasonState>>> listeners = new ConcurrentHashMap<>();
+    private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
+    private final ExecutorService planning = Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().name("planning").daemon().factory());
+
+    Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock) {
+        this.homesteads = homesteads;
+        this.plans = plans;
+        this.clock = clock;
+    }
+
+    @PreDestroy
+    void stop() {
+        planning.shutdownNow();
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** The plan as it stands; when none was made today for the homestead as it is, one is begun. */
+    public SeasonState state(UUID homestead) {
+        SeasonState known = states.get(homestead);
+        boolean stale = known == null
+                || (known instanceof SeasonState.Planned planned
+                        && !planned.report().statusDate().equals(today()));
+        if (stale) {
+            replan(homestead);
+        }
+        return states.getOrDefault(homestead, new SeasonState.Planning(null, 0));
+    }
+
+    public Style style(UUID homestead) {
+        return styles.computeIfAbsent(
+                homestead, id -> plans.latest(id).map(p -> p.report().style()).orElse(Style.SOONEST));
+    }
+
+    public void choose(UUID homestead, Style style) {
+        styles.put(homestead, style);
+        replan(homestead);
+    }
+
+    public Listening listen(UUID homestead, Consumer<SeasonState> listener) {
+        List<Consumer<SeasonState>> all = listeners.computeIfAbsent(homestead, id -> new CopyOnWriteArrayList<>());
+        all.add(listener);
+        return () -> all.remove(listener);
+    }
+
+    /** Checks and stores a change of the homestead and plans again. */
+    public Change change(UUID id, long version, UnaryOperator<Homestead> how) {
+        Optional<Kept> kept = homesteads.find(id);
+        if (kept.isEmpty() || kept.get().version() != version) {
+            return outdated();
+        }
+        Homestead changed = how.apply(kept.get().homestead());
+        List<Fault> faults = HomesteadRules.faults(changed);
+        if (!faults.isEmpty()) {
+            return new Change.Refused(faults);
+        }
+        try {
+            Kept stored = homesteads.replace(id, version, changed);
+            replan(id);
+            return new Change.Stored(stored);
+        } catch (ChangedMeanwhile e) {
+            return outdated();
+        }
+    }
+
+    private static Change outdated() {
+        return new Change.Outdated(
+                "The homestead was changed in another window in the meantime; nothing was stored. Load the page again"
+                        + " and repeat the change.");
+    }
+
+    /** Begins a new plan in the background. */
+    public void replan(UUID homestead) {
+        tell(homestead, new SeasonState.Planning(lastReport(homestead), 0));
+        planning.execute(() -> plan(homestead));
+    }
+
+    private @Nullable SeasonReport lastReport(UUID homestead) {
+        SeasonState known = states.get(homestead);
+        return known != null
+                ? known.report()
+                : plans.latest(homestead).map(KeptPlan::report).orElse(null);
+    }
+
+    private void plan(UUID id) {
+        @Nullable SeasonReport before = lastReport(id);
+        try {
+            Optional<Kept> kept = homesteads.find(id);
+            if (kept.isPresent()) {
+                tell(id, planned(kept.get(), before));
+            }
+        } catch (RuntimeException e) {
+            LOG.error("Planning of homestead {} failed", id, e);
+            tell(
+                    id,
+                    new SeasonState.Failed(
+                            before,
+                            "No plan could be made by a mistake of the program (" + e.getMessage()
+                                    + "). What is stored is safe. Change something and it is tried again; please report it."));
+        }
+    }
+
+    private SeasonState planned(Kept kept, @Nullable SeasonReport before) {
+        SeasonPlanner.Result result = planner.plan(
+                kept.homestead(),
+                today(),
+                style(kept.id()),
+                Effort.NORMAL,
+                (built, of) -> progress(kept.id(), built, of));
+        return switch (result) {
+            case SeasonPlanner.Result.NoPlan noPlan -> new SeasonState.NoPlan(before, noPlan.obstacles());
+            case SeasonPlanner.Result.Planned planned -> {
+                SeasonReport report = planned.season().report();
+                if (!report.equals(before)) {
+                    plans.keep(kept.id(), kept.version(), report);
+                }
+                List<String> moved = before == null ? List.of() : Moves.between(before, report);
+                yield new SeasonState.Planned(report, kept.homestead(), moved);
+            }
+        };
+    }
+
+    private void progress(UUID id, int built, int of) {
+        int percent = 100 * built / of;
+        boolean tenth = percent % 10 == 0 && 100 * (built - 1) / of != percent;
+        if (tenth) {
+            tell(id, new SeasonState.Planning(lastReport(id), percent));
+        }
+    }
+
+    private void tell(UUID id, SeasonState state) {
+        states.put(id, state);
+        listeners.getOrDefault(id, List.of()).forEach(l -> l.accept(state));
+    }
+}

@@ -1,0 +1,66 @@
+package org.firmset.season.store;
+
+import jakarta.persistence.EntityManager;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.firmset.homestead.file.RecordJson;
+import org.firmset.season.SeasonReport;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Season plans that are kept: the first of each homestead for good, of the others the latest. Thread-safe. */
+@Service
+public class SeasonPlans {
+    private static final int KEPT_BESIDES_THE_FIRST = 30;
+
+    private final EntityManager entities;
+    private final Clock clock;
+
+    SeasonPlans(EntityManager entities, Clock clock) {
+        this.entities = entities;
+        this.clock = clock;
+    }
+
+    @Transactional
+    public KeptPlan keep(UUID homestead, long homesteadVersion, SeasonReport report) {
+        KeptPlan plan =
+                new KeptPlan(homestead, homesteadVersion, clock.instant().truncatedTo(ChronoUnit.MICROS), report);
+        entities.persist(new SeasonPlanRow(UUID.randomUUID(), plan, RecordJson.write(SeasonReport.HEADING, report)));
+        List<SeasonPlanRow> rows = rows(homestead);
+        rows.stream()
+                .skip(1)
+                .limit(Math.max(0, rows.size() - 1 - KEPT_BESIDES_THE_FIRST))
+                .forEach(entities::remove);
+        return plan;
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<KeptPlan> latest(UUID homestead) {
+        List<SeasonPlanRow> rows = rows(homestead);
+        return rows.isEmpty() ? Optional.empty() : Optional.of(kept(rows.getLast()));
+    }
+
+    /** The plan as first agreed. */
+    @Transactional(readOnly = true)
+    public Optional<KeptPlan> first(UUID homestead) {
+        return rows(homestead).stream().findFirst().map(SeasonPlans::kept);
+    }
+
+    private List<SeasonPlanRow> rows(UUID homestead) {
+        return entities.createQuery(
+                        "from SeasonPlanRow p where p.homestead = :homestead order by p.madeAt, p.id",
+                        SeasonPlanRow.class)
+                .setParameter("homestead", homestead)
+                .getResultList();
+    }
+
+    private static KeptPlan kept(SeasonPlanRow row) {
+        SeasonReport report = RecordJson.read(
+                SeasonReport.HEADING, SeasonReport.class, row.document().getBytes(StandardCharsets.UTF_8));
+        return new KeptPlan(row.homestead(), row.homesteadVersion(), row.madeAt(), report);
+    }
+}

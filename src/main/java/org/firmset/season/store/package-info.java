@@ -1,0 +1,5 @@
+/** Keeps season plans. */
+@NullMarked
+package org.firmset.season.store;
+
+import org.jspecify.annotations.NullMarked;
