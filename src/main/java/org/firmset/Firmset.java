@@ -1,6 +1,8 @@
 package org.firmset;
 
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.firmset.cli.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -11,6 +13,8 @@ public class Firmset {
     public static void main(String[] arguments) {
         List<String> words = List.of(arguments);
         if (Commands.holds(words)) {
+            // its greeting would stand in what the command prints
+            Logger.getLogger("org.javamoney").setLevel(Level.WARNING);
             System.exit(new Commands(System.out, System.err).run(words));
         }
         SpringApplication.run(Firmset.class, arguments);

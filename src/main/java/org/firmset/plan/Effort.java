@@ -9,7 +9,7 @@ package org.firmset.plan;
  */
 public record Effort(int plans, long seed) {
     /** Enough for a good plan while a person waits for a screen. */
-    public static final Effort NORMAL = new Effort(200, 1);
+    public static final Effort NORMAL = new Effort(600, 1);
 
     public Effort {
         Require.that(plans >= 1, "plans [%d] of an effort must be at least 1", plans);

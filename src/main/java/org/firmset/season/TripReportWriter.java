@@ -113,8 +113,8 @@ final class TripReportWriter {
         return waits.stream()
                 .filter(w -> w.ready().isAfter(w.begins()))
                 .filter(w -> w.ready().isAfter(since) && !w.ready().isAfter(until))
-                .map(w -> "%s of %s: over on %s, then %s may start"
-                        .formatted(w.name(), name(w.from()), Dates.day(w.ready()), name(w.to())))
+                .map(w -> "%s, %s: %s is over, %s may start"
+                        .formatted(Dates.day(w.ready()), name(w.from()), w.name(), name(w.to())))
                 .toList();
     }
 

@@ -16,7 +16,6 @@ final class Builder {
     private final Model model;
     private final Ledger ledger;
     private final Placer placer;
-    private final int[] leastFinish;
     private final int[] openBefore;
     private final boolean[] urgent;
     private int delayed = -1;
@@ -25,7 +24,6 @@ final class Builder {
         this.model = model;
         ledger = new Ledger(model);
         placer = new Placer(model, ledger);
-        leastFinish = new int[model.stageCount];
         openBefore = new int[model.stageCount];
         urgent = new boolean[model.stageCount];
     }
@@ -39,8 +37,8 @@ final class Builder {
         return placer;
     }
 
+    /** Raises the least finishes in the genes where longest waits ask for it. */
     Draft build(Genes genes) {
-        Arrays.fill(leastFinish, Integer.MIN_VALUE);
         Draft draft = buildOnce(genes);
         for (int i = 0; i < MOST_REBUILDS && delayed >= 0; i++) {
             draft = buildOnce(genes);
@@ -108,11 +106,11 @@ final class Builder {
     private @Nullable Placement placeOrDelay(int s, Draft draft, Genes genes) {
         int from = earliest(s, draft);
         int latest = latestStart(s, draft);
-        Placement placement = placer.place(s, new Placer.Window(from, latest, leastFinish[s]), genes);
+        Placement placement = placer.place(s, new Placer.Window(from, latest, genes.leastFinish()[s]), genes);
         if (placement == null && latest < Integer.MAX_VALUE) {
-            Placement late = placer.place(s, new Placer.Window(from, Integer.MAX_VALUE, leastFinish[s]), genes);
+            Placement late = placer.place(s, new Placer.Window(from, Integer.MAX_VALUE, genes.leastFinish()[s]), genes);
             if (late != null) {
-                delayStagesBefore(s, model.dayEpoch[late.startDay()], draft);
+                delayStagesBefore(s, model.dayEpoch[late.startDay()], draft, genes.leastFinish());
                 ledger.remove(late);
             }
         }
@@ -139,7 +137,7 @@ final class Builder {
         return latest;
     }
 
-    private void delayStagesBefore(int s, int startEpoch, Draft draft) {
+    private void delayStagesBefore(int s, int startEpoch, Draft draft, int[] leastFinish) {
         for (Link link : model.before.get(s)) {
             boolean tooEarly = link.hasMost() && !link.fromIsDone() && draft.latestStartEpoch(link) < startEpoch;
             if (tooEarly) {

@@ -1,14 +1,29 @@
 package org.firmset.plan.search;
 
+import java.util.Arrays;
+
 /**
- * What the search varies: which stage goes first, which trips are not made, and how far materials come ahead.
+ * What the search varies: which stage goes first, which trips are not made, how far materials come ahead.
  *
  * @param priority for each stage; the highest among those that can go next is placed first
  * @param closedTrip trips on which nothing is done
+ * @param leastFinish for each stage the epoch day before which it does not finish; raised by the builder where a longest
+ *     wait asks for it, and handed on so that the next plan need not learn it again
  */
-record Genes(double[] priority, boolean[] closedTrip, Fetching fetching) {
+record Genes(double[] priority, boolean[] closedTrip, Fetching fetching, int[] leastFinish) {
+    static final int NO_LEAST = Integer.MIN_VALUE;
+
+    static Genes of(double[] priority, int tripCount, Fetching fetching) {
+        int[] leastFinish = new int[priority.length];
+        Arrays.fill(leastFinish, NO_LEAST);
+        return new Genes(priority.clone(), new boolean[tripCount], fetching, leastFinish);
+    }
 
     Genes copy() {
-        return new Genes(priority.clone(), closedTrip.clone(), fetching);
+        return with(fetching);
+    }
+
+    Genes with(Fetching other) {
+        return new Genes(priority.clone(), closedTrip.clone(), other, leastFinish.clone());
     }
 }

@@ -2,8 +2,10 @@ package org.firmset.plan.search;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.firmset.plan.Layout;
@@ -305,24 +307,53 @@ final class Obstacles {
         for (int s : draft.unplaced) {
             boolean first = model.before.get(s).stream().allMatch(l -> draft.isSettled(l.from));
             if (first) {
-                int day = Math.min(model.dayCount() - 1, model.dayFrom(builder.earliest(s, draft)));
-                Reason reason = whyNot.onDay(s, day);
-                result.add(new Obstacle(
-                        rule(reason),
-                        List.of(model.stage(s).id()),
-                        false,
-                        String.format(
-                                Locale.ROOT,
-                                "No plan was found in which %s is finished by the last open date %s. In the best one"
-                                        + " found, %d of %d stages have a place. Add open dates or people, or leave"
-                                        + " stages for later.",
-                                name(s),
-                                model.days.getLast().date(),
-                                model.stageCount - draft.unplaced.size(),
-                                model.stageCount)));
+                result.add(unplaced(s, draft, builder.earliest(s, draft), whyNot));
             }
         }
         return result;
+    }
+
+    private Obstacle unplaced(int s, Draft draft, int fromEpoch, WhyNot whyNot) {
+        int from = Math.min(model.dayCount() - 1, model.dayFrom(fromEpoch));
+        Map<Rule, Integer> held = new EnumMap<>(Rule.class);
+        for (int day = from; day < model.dayCount(); day++) {
+            held.merge(rule(whyNot.onDay(s, day)), 1, Integer::sum);
+        }
+        String counts = held.entrySet().stream()
+                .sorted(Map.Entry.<Rule, Integer>comparingByValue().reversed())
+                .map(e -> inWords(e.getKey()) + " on " + e.getValue())
+                .collect(Collectors.joining(", "));
+        Rule most = held.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(Rule.HOURS);
+        String message = String.format(
+                Locale.ROOT,
+                "No plan was found in which %s is finished by the last open date %s. In the best one found, %d of %d"
+                        + " stages have a place, and from %s on this one is kept out by: %s of %d site days. Add open"
+                        + " dates or people, or leave stages for later.",
+                name(s),
+                model.days.getLast().date(),
+                model.stageCount - draft.unplaced.size(),
+                model.stageCount,
+                LocalDate.ofEpochDay(fromEpoch),
+                counts,
+                model.dayCount() - from);
+        return new Obstacle(most, List.of(model.stage(s).id()), false, message);
+    }
+
+    private static String inWords(Rule rule) {
+        return switch (rule) {
+            case LABOUR -> "what has begun";
+            case WAITS -> "waits";
+            case HOURS -> "hours";
+            case CREW -> "too few people";
+            case SHUT -> "season or weather";
+            case POWER -> "power";
+            case RUNS -> "vehicles";
+            case SUPPLIES -> "materials that cannot be there";
+            case PINNED -> "its pin";
+        };
     }
 
     private static Rule rule(Reason reason) {

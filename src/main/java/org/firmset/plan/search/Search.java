@@ -1,5 +1,7 @@
 package org.firmset.plan.search;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Progress;
@@ -9,18 +11,26 @@ import org.firmset.plan.Progress;
  * worse ones are kept for a while so as not to be stuck. Counted in plans, never in seconds.
  */
 final class Search {
+    private static final int MOST_RAISES = 25;
+    private static final double DAYS_OF_RAISE = 4;
+
     private final Model model;
     private final Builder builder;
     private final SplittableRandom random;
     private final double[] tail;
+    private final Windows windows;
     private Genes best;
     private Score bestScore;
+    /** Stages that found no place in the plan built last. */
+    private List<Integer> unplaced = List.of();
+
     private final Progress progress;
     private final int plansInAll;
     private int plansLeft;
 
     Search(Model model, Windows windows, Effort effort, Progress progress) {
         this.progress = progress;
+        this.windows = windows;
         plansInAll = effort.plans();
         this.model = model;
         builder = new Builder(model);
@@ -55,13 +65,14 @@ final class Search {
     }
 
     private Genes genes(double[] priority, Fetching fetching) {
-        return new Genes(priority.clone(), new boolean[model.tripCount()], fetching);
+        return Genes.of(priority, model.tripCount(), fetching);
     }
 
     private Score score(Genes genes) {
         plansLeft--;
         progress.built(plansInAll - plansLeft, plansInAll);
         Draft draft = builder.build(genes);
+        unplaced = draft.unplaced;
         return Score.of(draft, builder.ledger());
     }
 
@@ -71,6 +82,7 @@ final class Search {
             return best;
         }
         tryRules();
+        raiseWhatFoundNoPlace();
         wander(plansLeft * 2 / 3);
         closeTrips();
         wander(plansLeft);
@@ -80,8 +92,34 @@ final class Search {
     private void tryRules() {
         for (Fetching fetching : Fetching.values()) {
             offer(genes(tail, fetching));
+            offer(genes(byLatestStart(), fetching));
             offer(genes(byLane(), fetching));
         }
+    }
+
+    /** While stages find no place: they and all before them go further ahead each time, whatever that does to others. */
+    private void raiseWhatFoundNoPlace() {
+        for (Fetching fetching : Fetching.values()) {
+            Genes genes = genes(byLatestStart(), fetching);
+            for (int i = 0; i < MOST_RAISES && bestScore.unplaced() > 0; i++) {
+                offer(genes);
+                genes = genes.copy();
+                Arrays.fill(genes.leastFinish(), Genes.NO_LEAST);
+                for (int s : unplaced) {
+                    raiseAllBefore(s, genes.priority(), DAYS_OF_RAISE);
+                }
+            }
+        }
+    }
+
+    /** What must start soonest, if everything is still to fit in, goes first. */
+    private double[] byLatestStart() {
+        double[] result = new double[model.stageCount];
+        for (int s = 0; s < result.length; s++) {
+            int day = Math.max(0, windows.latestStartDay(s));
+            result[s] = (model.dayEpoch[model.dayCount() - 1] - model.dayEpoch[day]) + 0.01 * tail[s];
+        }
+        return result;
     }
 
     /** Subproject by subproject, the weightiest first. */
@@ -109,15 +147,17 @@ final class Search {
     private void wander(int plans) {
         Genes at = best;
         Score atScore = bestScore;
+        List<Integer> atUnplaced = unplacedIn(best);
         int until = Math.max(0, plansLeft - plans);
         int sinceBest = 0;
         while (plansLeft > until) {
-            Genes next = changed(at);
+            Genes next = changed(at, atUnplaced);
             Score score = score(next);
             boolean take = score.compareTo(atScore) <= 0 || random.nextInt(25) == 0;
             if (take) {
                 at = next;
                 atScore = score;
+                atUnplaced = unplaced;
             }
             sinceBest++;
             if (score.compareTo(bestScore) < 0) {
@@ -128,14 +168,26 @@ final class Search {
             if (sinceBest > 60) {
                 at = best;
                 atScore = bestScore;
+                atUnplaced = unplacedIn(best);
                 sinceBest = 0;
             }
         }
     }
 
-    private Genes changed(Genes from) {
+    private List<Integer> unplacedIn(Genes genes) {
+        return builder.build(genes).unplaced;
+    }
+
+    private Genes changed(Genes from, List<Integer> unplacedBefore) {
         Genes genes = from.copy();
         double[] priority = genes.priority();
+        forgetDelays(genes.leastFinish());
+        unplacedBefore.forEach(s -> genes.leastFinish()[s] = Genes.NO_LEAST);
+        if (!unplacedBefore.isEmpty() && random.nextBoolean()) {
+            raiseAllBefore(
+                    unplacedBefore.get(random.nextInt(unplacedBefore.size())), priority, random.nextDouble() * 100);
+            return genes;
+        }
         int kind = random.nextInt(10);
         if (kind < 5) {
             int s = random.nextInt(priority.length);
@@ -152,12 +204,34 @@ final class Search {
             int t = random.nextInt(genes.closedTrip().length);
             genes.closedTrip()[t] = !genes.closedTrip()[t];
         } else {
-            return new Genes(priority, genes.closedTrip(), Fetching.values()[random.nextInt(Fetching.values().length)]);
+            return genes.with(Fetching.values()[random.nextInt(Fetching.values().length)]);
         }
         return genes;
     }
 
-    /** A stage and all that comes before it go ahead together. */
+    /** A delay that an earlier order asked for may not be needed any more. */
+    private void forgetDelays(int[] leastFinish) {
+        int kind = random.nextInt(20);
+        if (kind == 0) {
+            Arrays.fill(leastFinish, Genes.NO_LEAST);
+        } else if (kind < 6) {
+            leastFinish[random.nextInt(leastFinish.length)] = Genes.NO_LEAST;
+        }
+    }
+
+    /** A stage without a place and everything before it go ahead of the rest. */
+    private void raiseAllBefore(int s, double[] priority, double raise) {
+        boolean[] raised = new boolean[priority.length];
+        raised[s] = true;
+        for (int x : windows.order().reversed()) {
+            if (raised[x]) {
+                priority[x] += raise;
+                model.before.get(x).forEach(l -> raised[l.from] = true);
+            }
+        }
+    }
+
+    /** A stage and one chain of those before it go ahead together. */
     private void pullChain(double[] priority) {
         int s = random.nextInt(priority.length);
         double to = priority[random.nextInt(priority.length)] + 0.1;

@@ -70,14 +70,18 @@ final class Supply {
     private static int[] bayOrder(Rig rig) {
         return java.util.stream.IntStream.range(0, rig.bays().size())
                 .boxed()
-                .sorted(java.util.Comparator.comparingInt(b -> totalShare(rig, b)))
+                .sorted(java.util.Comparator.comparingInt(b -> sharedUse(rig, b)))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }
 
-    private static int totalShare(Rig rig, int bay) {
+    /** Only limits that bays share count: what one bay takes of those, the others lack. */
+    private static int sharedUse(Rig rig, int bay) {
         String id = rig.bays().get(bay).id();
-        return rig.limits().stream().mapToInt(l -> l.shareOf(id)).sum();
+        return rig.limits().stream()
+                .filter(l -> l.sharePermille().size() > 1)
+                .mapToInt(l -> l.shareOf(id))
+                .sum();
     }
 
     void clear() {

@@ -2,6 +2,7 @@ package org.firmset.plan.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.firmset.plan.Layout;
 
 /**
  * The earliest and latest each stage could lie if it had every site day to itself: waits, seasons, crews, pins and the
@@ -12,6 +13,7 @@ final class Windows {
 
     private final Model model;
     private final int[] earliestFinishDay;
+    private final int[] latestStartDay;
     private final List<Integer> order = new ArrayList<>();
 
     Windows(Model model) {
@@ -21,6 +23,41 @@ final class Windows {
         for (int s : order) {
             earliestFinishDay[s] = model.stage(s).finished() ? -1 : earliestFinish(s);
         }
+        latestStartDay = new int[model.stageCount];
+        for (int s : order.reversed()) {
+            latestStartDay[s] = latestStart(s, latestFinish(s));
+        }
+    }
+
+    /** Number of the last site day on which a stage can start so that all behind it still can; -1 when there is none. */
+    int latestStartDay(int s) {
+        return latestStartDay[s];
+    }
+
+    private int latestFinish(int s) {
+        int latest = model.dayCount() - 1;
+        for (Link link : model.after.get(s)) {
+            if (!link.fromIsDone() && !model.stage(link.to).finished()) {
+                int start = latestStartDay[link.to];
+                while (latest >= 0 && (start < 0 || link.readyEpoch(latest) > model.dayEpoch[start])) {
+                    latest--;
+                }
+            }
+        }
+        return latest;
+    }
+
+    private int latestStart(int s, int finish) {
+        int least = model.stage(s).layout() == Layout.IN_ONE_GO ? model.stage(s).labourQuarters() : 1;
+        int left = model.stage(s).labourQuarters();
+        for (int d = finish; d >= 0; d--) {
+            int takes = takes(s, d);
+            left -= takes >= least ? takes : 0;
+            if (left <= 0) {
+                return d;
+            }
+        }
+        return -1;
     }
 
     /** Stages, each after all stages before it; those on a circle are left out. */
