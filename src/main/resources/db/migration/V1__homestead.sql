@@ -11,6 +11,8 @@ create table homestead (
     id uuid primary key,
     version bigint not null,
     changed_at timestamp(6) with time zone not null,
+    -- the homestead opened last is the one that is shown
+    opened_at timestamp(6) with time zone not null,
     name varchar not null,
     units varchar not null,
     currency varchar(3) not null,

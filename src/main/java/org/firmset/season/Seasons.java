@@ -12,11 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
-import org.firmset.homestead.Homestead;
-import org.firmset.homestead.file.Fault;
-import org.firmset.homestead.file.HomesteadRules;
-import org.firmset.homestead.store.ChangedMeanwhile;
+import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.plan.Effort;
@@ -26,29 +22,16 @@ import org.firmset.season.store.SeasonPlans;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 
 /**
- * Keeps the plan of each homestead in step with the homestead: a change is checked, stored and planned again in the
- * background, and whoever listens is told. Thread-safe.
+ * Keeps the plan of each homestead in step with the homestead: after a change it is planned again in the background, and
+ * whoever listens is told. Thread-safe.
  */
 @Service
 public class Seasons {
     private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
-
-    /** What came of a change. */
-    public sealed interface Change {
-        record Stored(Kept kept) implements Change {}
-
-        record Refused(List<Fault> faults) implements Change {
-            public Refused {
-                faults = List.copyOf(faults);
-            }
-        }
-
-        /** Somebody else changed it in between; nothing was stored. */
-        record Outdated(String message) implements Change {}
-    }
 
     /** Ends the listening. */
     @FunctionalInterface
@@ -109,30 +92,9 @@ public class Seasons {
         return () -> all.remove(listener);
     }
 
-    /** Checks and stores a change of the homestead and plans again. */
-    public Change change(UUID id, long version, UnaryOperator<Homestead> how) {
-        Optional<Kept> kept = homesteads.find(id);
-        if (kept.isEmpty() || kept.get().version() != version) {
-            return outdated();
-        }
-        Homestead changed = how.apply(kept.get().homestead());
-        List<Fault> faults = HomesteadRules.faults(changed);
-        if (!faults.isEmpty()) {
-            return new Change.Refused(faults);
-        }
-        try {
-            Kept stored = homesteads.replace(id, version, changed);
-            replan(id);
-            return new Change.Stored(stored);
-        } catch (ChangedMeanwhile e) {
-            return outdated();
-        }
-    }
-
-    private static Change outdated() {
-        return new Change.Outdated(
-                "The homestead was changed in another window in the meantime; nothing was stored. Load the page again"
-                        + " and repeat the change.");
+    @EventListener
+    void homesteadChanged(Changes.HomesteadChanged event) {
+        replan(event.homestead());
     }
 
     /** Begins a new plan in the background. */

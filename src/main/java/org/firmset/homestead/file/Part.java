@@ -2,21 +2,30 @@ package org.firmset.homestead.file;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.firmset.homestead.Described;
+import org.firmset.measure.Cash;
+import org.firmset.measure.Measured;
+import org.firmset.measure.UnitSystem;
+import org.firmset.measure.Units;
+import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.node.JsonNodeFactory;
 
 /**
- * One component of a homestead record, as far as the file is concerned.
+ * One component of a homestead record: what it is called, what it takes, and how a person writes it.
  *
  * @param type the type of the component, or of its elements when it is a list
  */
-record Part(
+public record Part(
         String name, Class<?> type, boolean list, boolean optional, Described described, RecordComponent component) {
 
-    static List<Part> of(Class<?> recordType) {
+    public static List<Part> of(Class<?> recordType) {
         return Arrays.stream(recordType.getRecordComponents()).map(Part::of).toList();
     }
 
@@ -33,13 +42,77 @@ record Part(
         return new Part(component.getName(), type, list, optional, described, component);
     }
 
-    @Nullable
-    Object valueIn(Record owner) {
+    /** The record of a type that has these values for its components. */
+    public static <R> R record(Class<R> type, List<@Nullable Object> values) {
+        return type.cast(RecordReader.construct(type, values.toArray()));
+    }
+
+    public @Nullable Object valueIn(Record owner) {
         try {
             return component.getAccessor().invoke(owner);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(
                     "component [" + name + "] of [" + owner.getClass() + "] is not readable", e);
         }
+    }
+
+    /** Whether its values have parts of their own. */
+    public boolean nested() {
+        return type.isRecord() && !Scalars.isScalar(type);
+    }
+
+    /** Its name as a label: "Gross rating". */
+    public String label() {
+        String spaced = name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        return spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
+    }
+
+    /** What its enum constants are called in words. */
+    public static String word(Enum<?> constant) {
+        return Words.ofEnum(constant).replace('-', ' ');
+    }
+
+    /**
+     * A value as a person entered it.
+     *
+     * @throws ScalarFault when it cannot be accepted
+     */
+    public Object entered(String text) {
+        String stripped = text.strip();
+        boolean number = type == int.class || type == Integer.class || type == BigDecimal.class;
+        return Scalars.read(
+                number
+                        ? JsonNodeFactory.instance.numberNode(numberIn(stripped))
+                        : JsonNodeFactory.instance.stringNode(stripped),
+                this);
+    }
+
+    private BigDecimal numberIn(String text) {
+        if (!text.matches("[+-]?\\d{1,12}(\\.\\d{1,9})?")) {
+            throw new ScalarFault("is not a number", "Write a number such as 12");
+        }
+        return new BigDecimal(text);
+    }
+
+    /** The text that {@link #entered} reads back, in the units of a person. */
+    public static String editable(Object value, UnitSystem units) {
+        return switch (value) {
+            case Measured measured -> Units.editable(measured, units);
+            case Money money -> Cash.text(money);
+            case BigDecimal number -> number.toPlainString();
+            default -> value.toString();
+        };
+    }
+
+    /** A value in a few words, to find it by in a list. */
+    public static String shown(Object value, UnitSystem units) {
+        return switch (value) {
+            case Measured measured -> Units.show(measured, units);
+            case Money money -> Cash.show(Cash.cents(money), money.getCurrency().getCurrencyCode());
+            case Enum<?> constant -> word(constant);
+            case Boolean truth -> truth ? "yes" : "no";
+            case List<?> list -> list.stream().map(v -> shown(v, units)).collect(Collectors.joining(", "));
+            default -> value.toString();
+        };
     }
 }

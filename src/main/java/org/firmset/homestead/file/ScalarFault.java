@@ -1,7 +1,7 @@
 package org.firmset.homestead.file;
 
 /** A single value that cannot be accepted. */
-final class ScalarFault extends RuntimeException {
+public final class ScalarFault extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final String problem;
@@ -13,11 +13,11 @@ final class ScalarFault extends RuntimeException {
         this.remedy = remedy;
     }
 
-    String problem() {
+    public String problem() {
         return problem;
     }
 
-    String remedy() {
+    public String remedy() {
         return remedy;
     }
 }

@@ -64,9 +64,13 @@ final class Scalars {
     }
 
     private static int wholeNumber(JsonNode node, Described described) {
-        require(node.isIntegralNumber() && node.canConvertToInt(), "is not a whole number", "Write a whole number");
+        require(isWhole(node), "is not a whole number", "Write a whole number");
         limit(BigDecimal.valueOf(node.intValue()), described);
         return node.intValue();
+    }
+
+    private static boolean isWhole(JsonNode node) {
+        return node.isNumber() && node.decimalValue().stripTrailingZeros().scale() <= 0 && node.canConvertToInt();
     }
 
     private static BigDecimal number(JsonNode node, Described described) {

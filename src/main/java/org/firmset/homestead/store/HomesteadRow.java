@@ -38,6 +38,7 @@ class HomesteadRow {
     private long version;
 
     private Instant changedAt;
+    private Instant openedAt;
     private String name;
 
     @Enumerated(EnumType.STRING)
@@ -74,7 +75,12 @@ class HomesteadRow {
 
     HomesteadRow(UUID id, Homestead record, Instant now) {
         this.id = id;
+        openedAt = now;
         become(record, now);
+    }
+
+    void open(Instant now) {
+        openedAt = now;
     }
 
     @Initializer

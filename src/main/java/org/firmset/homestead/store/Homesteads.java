@@ -46,6 +46,21 @@ public class Homesteads {
                 .getResultList();
     }
 
+    /** The one that was added or opened last. */
+    @Transactional(readOnly = true)
+    public Optional<UUID> opened() {
+        return entities.createQuery("select h.id from HomesteadRow h order by h.openedAt desc, h.id", UUID.class)
+                .setMaxResults(1)
+                .getResultStream()
+                .findFirst();
+    }
+
+    /** Makes it the one that is shown. */
+    @Transactional
+    public void open(UUID id) {
+        lock(id).ifPresent(row -> row.open(now()));
+    }
+
     @Transactional
     public Kept add(Homestead homestead) {
         HomesteadRow row = new HomesteadRow(UUID.randomUUID(), homestead, now());

@@ -1,0 +1,85 @@
+package org.firmset.homestead.ui;
+
+import com.vaadin.flow.component.html.Div;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.firmset.homestead.file.Part;
+import org.jspecify.annotations.Nullable;
+
+/** A form for any record of the homestead, made from the descriptions of its parts. */
+final class RecordForm extends Div {
+    private static final int LONGEST_KEY = 60;
+
+    private final Class<? extends Record> type;
+    private final @Nullable Record initial;
+    private final Surroundings surroundings;
+    private final List<PartField> fields = new ArrayList<>();
+
+    /** @param initial what the fields show at first; null for a new thing */
+    RecordForm(Class<? extends Record> type, @Nullable Record initial, Surroundings surroundings) {
+        this.type = type;
+        this.initial = initial;
+        this.surroundings = surroundings;
+        addClassName("fs-form");
+        for (Part part : Part.of(type)) {
+            PartField field =
+                    part.described().key() ? PartField.hidden() : PartFields.of(part, value(part), surroundings);
+            fields.add(field);
+            field.component().ifPresent(this::add);
+        }
+    }
+
+    private @Nullable Object value(Part part) {
+        return initial == null ? null : part.valueIn(initial);
+    }
+
+    /** The record as entered; empty when a field does not accept what stands in it, which the field then says. */
+    Optional<Record> read() {
+        List<Part> parts = Part.of(type);
+        List<@Nullable Object> values = new ArrayList<>();
+        boolean accepted = true;
+        for (int i = 0; i < parts.size(); i++) {
+            PartField.Entered entered = fields.get(i).read();
+            accepted &= entered.accepted();
+            values.add(entered.value());
+        }
+        if (!accepted) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).described().key()) {
+                values.set(i, key(parts, values));
+            }
+        }
+        return Optional.of(Part.record(type, values));
+    }
+
+    /** The key it has, or a new one made of its name; once given it stays, whatever the name becomes. */
+    private String key(List<Part> parts, List<@Nullable Object> values) {
+        if (initial != null) {
+            return Lists.key(initial).orElseThrow();
+        }
+        String name = type.getSimpleName();
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).name().equals("name")) {
+                name = String.valueOf(values.get(i));
+            }
+        }
+        String start =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        String base = start.isEmpty() ? "thing" : start.substring(0, Math.min(start.length(), LONGEST_KEY - 6));
+        Set<String> taken = surroundings
+                .named(type.getSimpleName()
+                        .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                        .toLowerCase(Locale.ROOT))
+                .keySet();
+        String key = base;
+        for (int i = 2; taken.contains(key); i++) {
+            key = base + "-" + i;
+        }
+        return key;
+    }
+}

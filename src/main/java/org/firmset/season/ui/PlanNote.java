@@ -1,0 +1,90 @@
+package org.firmset.season.ui;
+
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
+import com.vaadin.flow.component.progressbar.ProgressBar;
+import java.util.List;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.plan.Obstacle;
+import org.firmset.season.Dates;
+import org.firmset.season.SeasonReport;
+import org.firmset.season.SeasonState;
+import org.firmset.season.Seasons;
+
+/** One line on every page: how the plan stands, and what the last change moved. */
+class PlanNote extends Div {
+    private final Homesteads homesteads;
+    private final Seasons seasons;
+
+    PlanNote(Homesteads homesteads, Seasons seasons) {
+        this.homesteads = homesteads;
+        this.seasons = seasons;
+        addClassName("fs-plan-note");
+        getElement().setAttribute("role", "status");
+        getElement().setAttribute("aria-live", "polite");
+    }
+
+    @Override
+    protected void onAttach(AttachEvent attached) {
+        homesteads
+                .opened()
+                .ifPresentOrElse(
+                        id -> Listener.follow(attached, this, seasons, id, this::show), () -> setVisible(false));
+    }
+
+    private void show(SeasonState state) {
+        removeAll();
+        setVisible(true);
+        switch (state) {
+            case SeasonState.Planning planning -> planning(planning.percent());
+            case SeasonState.Planned planned -> planned(planned);
+            case SeasonState.NoPlan noPlan -> noPlan(noPlan.obstacles());
+            case SeasonState.Failed failed -> warn(failed.message());
+        }
+    }
+
+    private void planning(int percent) {
+        ProgressBar bar = new ProgressBar(0, 100, percent);
+        bar.getElement().setAttribute("aria-label", "Planning");
+        add(new Span("Planning ..."), bar);
+    }
+
+    private void planned(SeasonState.Planned planned) {
+        SeasonReport report = planned.report();
+        String finish = report.finish() == null
+                ? "Nothing is left to plan"
+                : "All finished " + Dates.date(report.finish()) + " with " + trips(report.tripCount());
+        add(new Span(finish + "."));
+        List<String> moved = planned.moved();
+        if (!moved.isEmpty()) {
+            String heading =
+                    moved.size() == 1 ? moved.getFirst() : moved.getFirst() + " And " + (moved.size() - 1) + " more.";
+            add(new Details("Moved: " + heading, list(moved)));
+        }
+    }
+
+    private static String trips(int count) {
+        return count == 1 ? "1 trip" : count + " trips";
+    }
+
+    private static UnorderedList list(List<String> sentences) {
+        UnorderedList list = new UnorderedList();
+        sentences.forEach(s -> list.add(new ListItem(s)));
+        return list;
+    }
+
+    private void noPlan(List<Obstacle> obstacles) {
+        warn("There is no plan for the place as it is now. What is shown is the plan from before.");
+        add(list(obstacles.stream().map(Obstacle::message).toList()));
+    }
+
+    private void warn(String message) {
+        Span warning = new Span(message);
+        warning.addClassName("fs-warning");
+        add(warning);
+    }
+}

@@ -1,0 +1,68 @@
+package org.firmset.season.ui;
+
+import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.BeforeEnterObserver;
+import java.util.Optional;
+import java.util.UUID;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.store.Kept;
+import org.firmset.homestead.ui.HomesteadPages;
+import org.firmset.season.SeasonReport;
+import org.firmset.season.SeasonState;
+import org.firmset.season.Seasons;
+
+/** A page that shows the plan of the opened homestead and follows it. */
+abstract class SeasonPage extends Div implements BeforeEnterObserver {
+    private final Homesteads homesteads;
+    private final Seasons seasons;
+
+    SeasonPage(Homesteads homesteads, Seasons seasons) {
+        this.homesteads = homesteads;
+        this.seasons = seasons;
+    }
+
+    Seasons seasons() {
+        return seasons;
+    }
+
+    Optional<UUID> opened() {
+        return homesteads.opened();
+    }
+
+    @Override
+    public void beforeEnter(BeforeEnterEvent event) {
+        if (homesteads.opened().isEmpty()) {
+            event.forwardTo(HomesteadPages.START);
+        }
+    }
+
+    @Override
+    protected void onAttach(AttachEvent attached) {
+        homesteads.opened().ifPresent(id -> Listener.follow(attached, this, seasons, id, this::show));
+    }
+
+    private void show(SeasonState state) {
+        Optional<Homestead> homestead =
+                homesteads.opened().flatMap(homesteads::find).map(Kept::homestead);
+        if (state instanceof SeasonState.Planning && getChildren().findAny().isPresent()) {
+            return; // what is there stays until the new plan has come
+        }
+        removeAll();
+        SeasonReport report = state.report();
+        if (homestead.isEmpty() || report == null) {
+            add(new Paragraph(
+                    state instanceof SeasonState.Planning
+                            ? "The first plan is being made."
+                            : "There is no plan yet. The line above says why."));
+            return;
+        }
+        show(homestead.get(), report);
+    }
+
+    /** Shows the plan; the page is empty. */
+    abstract void show(Homestead homestead, SeasonReport report);
+}

@@ -1,0 +1,155 @@
+package org.firmset.season.ui;
+
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.H3;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.OrderedList;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.measure.Cash;
+import org.firmset.plan.Style;
+import org.firmset.season.Dates;
+import org.firmset.season.SeasonReport;
+import org.firmset.season.Seasons;
+import org.firmset.shell.Frame;
+
+/** The whole season: the board, and beside it the critical path in words. */
+@Route(value = "season", layout = Frame.class)
+@PageTitle("Firmset: season")
+class SeasonView extends SeasonPage {
+    private Optional<String> chosen = Optional.empty();
+
+    SeasonView(Homesteads homesteads, Seasons seasons) {
+        super(homesteads, seasons);
+        addClassName("fs-season");
+    }
+
+    @Override
+    void show(Homestead homestead, SeasonReport report) {
+        SeasonBoard board = new SeasonBoard(BoardWriter.write(report, homestead.units()));
+        Div about = new Div();
+        about.addClassName("fs-about-stage");
+        about.getElement().setAttribute("aria-live", "polite");
+        board.addStageChosenListener(e -> {
+            chosen = Optional.of(e.stage());
+            aboutStage(about, report);
+        });
+        chosen.ifPresent(board::choose);
+        aboutStage(about, report);
+        add(new H1("Season"), styles(), figures(report), board, about, story(report));
+    }
+
+    private RadioButtonGroup<Style> styles() {
+        RadioButtonGroup<Style> group = new RadioButtonGroup<>("What matters most");
+        group.setItems(Style.values());
+        group.setItemLabelGenerator(s -> switch (s) {
+            case SOONEST -> "finish soonest";
+            case FEWEST_TRIPS -> "fewest trips";
+            case LEAST_MONEY -> "least money";
+        });
+        opened().ifPresent(id -> {
+            group.setValue(seasons().style(id));
+            group.addValueChangeListener(e -> seasons().choose(id, e.getValue()));
+        });
+        return group;
+    }
+
+    private static Section figures(SeasonReport report) {
+        Section section = new Section();
+        section.addClassName("fs-figures");
+        section.getElement().setAttribute("aria-label", "The plan in figures");
+        for (SeasonReport.Part part : report.subprojects()) {
+            if (part.finish() != null) {
+                section.add(figure(part.name(), Dates.day(part.finish()), bound(part)));
+            }
+        }
+        section.add(
+                figure(
+                        "Trips",
+                        Integer.toString(report.tripCount()),
+                        "no plan needs fewer than " + report.best().trips()),
+                figure(
+                        "Still to spend",
+                        money(Cash.cents(report.costs().total()), report),
+                        "no plan costs less than "
+                                + money(Cash.cents(report.best().money()), report)));
+        return section;
+    }
+
+    private static String bound(SeasonReport.Part part) {
+        String target = part.target() == null ? "" : "hoped for " + Dates.day(part.target()) + "; ";
+        return part.notSooner() == null ? "done" : target + "not possible before " + Dates.day(part.notSooner());
+    }
+
+    private static String money(long cents, SeasonReport report) {
+        return Cash.show(cents, report.costs().total().getCurrency().getCurrencyCode());
+    }
+
+    private static Div figure(String name, String value, String note) {
+        Div label = new Div(name);
+        label.addClassName("fs-figure-name");
+        Div number = new Div(value);
+        number.addClassName("fs-figure-value");
+        Div small = new Div(note);
+        small.addClassName("fs-figure-note");
+        Div figure = new Div(label, number, small);
+        figure.addClassName("fs-figure");
+        return figure;
+    }
+
+    private void aboutStage(Div about, SeasonReport report) {
+        about.removeAll();
+        Optional<SeasonReport.StagePart> stage = chosen.flatMap(report::stage);
+        if (stage.isEmpty()) {
+            about.add(new Paragraph("Choose a stage to read why it lies where it does."));
+            return;
+        }
+        SeasonReport.StagePart part = stage.get();
+        about.add(
+                new H2(part.name()),
+                new Paragraph("%s. %s"
+                        .formatted(
+                                part.start().equals(part.finish())
+                                        ? Dates.date(part.start())
+                                        : Dates.day(part.start()) + " to " + Dates.date(part.finish()),
+                                sentence(BoardWriter.slack(part)))),
+                new Paragraph("Why then and not sooner? " + part.whyNotSooner()),
+                new Anchor("stages/" + part.key(), "All about this stage"));
+    }
+
+    private static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    }
+
+    private static Section story(SeasonReport report) {
+        Section section = new Section(new H2("The critical path in words"));
+        section.addClassName("fs-story");
+        for (SeasonReport.PathPart path : report.criticalPaths()) {
+            section.add(new H3(name(report, path.subproject())));
+            OrderedList list = new OrderedList();
+            List<String> story = path.story();
+            story.forEach(s -> list.add(new ListItem(s)));
+            section.add(list);
+        }
+        return section;
+    }
+
+    private static String name(SeasonReport report, String subproject) {
+        return report.subprojects().stream()
+                .filter(p -> p.key().equals(subproject))
+                .map(SeasonReport.Part::name)
+                .findFirst()
+                .orElse(subproject);
+    }
+}
