@@ -9,7 +9,7 @@ const HEAD_TOP = 22;
 export function drawHead(board) {
   return svg(
     'g',
-    { id: 'board-head', class: 'head' },
+    { class: 'head' },
     hidden('ground', groundsOf(board, HEAD, HEAD_TOP), todayLine(board, HEAD), ruled('thick', [HEAD - 1], board.width)),
     ...board.columns.map((column) => headOf(column, board)),
     board.today && todayFlag(board),

@@ -11,7 +11,7 @@ export function drawBody(board) {
   const { words, height } = board;
   return svg(
     'g',
-    { id: 'board-body', class: 'body' },
+    { class: 'body' },
     hidden('ground', groundsOf(board, height), lanesRuled(board)),
     hidden('ribbons', board.ribbons.map(bandOf)),
     hidden('lines', board.joints.map(jointOf), keylinesOf(board), todayLine(board, height)),

@@ -210,6 +210,7 @@ text { fill: var(--_ink); font: 12px var(--_text); }
   border-width: 4px;
   padding: 3px 7px;
 }
+.stack .work.critical.settled { border-style: solid; }
 .stack .work[aria-pressed="true"] { outline: 4px solid var(--_accent); outline-offset: 1px; }
 .stack .work.near { outline: 2px dashed var(--_accent); outline-offset: 1px; }
 .stack .near-word {

@@ -1,5 +1,8 @@
 /** For paper: the one long drawing cut at trips into pieces as wide as a page, each with the lane headers again. */
+import { drawHead } from './head.js';
+import { drawBody } from './lanes.js';
 import { HEAD, LANE_HEADER } from './layout.js';
+import { drawFoot } from './strips.js';
 import { html, svg } from './svg.js';
 import { wrap } from './text.js';
 
@@ -32,37 +35,47 @@ function partsAtTrips(columns) {
   return parts;
 }
 
-function page({ x, end }, board) {
-  const width = LANE_HEADER + end - x;
+function page(piece, board) {
+  const width = LANE_HEADER + piece.end - piece.x;
   const foot = HEAD + board.height;
   const height = foot + board.footHeight;
-  const name = height <= ONE_SHEET ? 'page one-sheet' : 'page';
+  const visible = partOf(board, piece);
   const drawing = svg('svg', {
-    class: name,
+    class: height <= ONE_SHEET ? 'page one-sheet' : 'page',
     preserveAspectRatio: 'xMinYMin meet',
     width,
     height,
     viewBox: `0 0 ${width} ${height}`,
   });
   drawing.append(
-    cut('#board-head', { x, y: 0, width: end - x, height: HEAD }, LANE_HEADER, 0),
-    cut('#board-body', { x, y: 0, width: end - x, height: board.height }, LANE_HEADER, HEAD),
-    cut('#board-foot', { x, y: 0, width: end - x, height: board.footHeight }, LANE_HEADER, foot),
-    ...board.lanes.map((packed) => header(HEAD + packed.y, packed.lane.name, packed.lane.finishText, board)),
-    ...board.strips.map((strip) =>
-      header(foot + strip.y, board.words[strip.kind], board.words[`${strip.kind}Note`], board),
-    ),
+    cut(piece, 0, HEAD, drawHead(visible)),
+    cut(piece, HEAD, board.height, drawBody(visible)),
+    cut(piece, foot, board.footHeight, drawFoot(visible)),
+    ...board.lanes.map(({ lane, y }) => header(HEAD + y, lane.name, lane.finishText, board)),
+    ...board.strips.map(({ kind, y }) => header(foot + y, board.words[kind], board.words[`${kind}Note`], board)),
     svg('path', { class: 'edge', d: `M${LANE_HEADER} 0V${height}` }),
   );
   return drawing;
 }
 
-function cut(target, { x, y, width, height }, left, top) {
-  return svg(
-    'svg',
-    { x: left, y: top, width, height, viewBox: `${x} ${y} ${width} ${height}`, overflow: 'hidden' },
-    svg('use', { href: target }),
-  );
+/** Only what shows on the page: drawing the whole season on each would take minutes for a long one. */
+function partOf(board, { x, end }) {
+  const shows = (from, to) => from < end && to > x;
+  return {
+    ...board,
+    columns: board.columns.filter((column) => shows(column.x, column.x + column.width)),
+    blocks: board.blocks.filter((block) => shows(block.x, block.x + block.width)),
+    ribbons: board.ribbons.filter((ribbon) => shows(ribbon.start, ribbon.reach)),
+    joints: board.joints.filter((joint) => shows(joint.start, joint.end)),
+    keylines: board.keylines.filter(({ points }) => shows(points[0][0] - 1, points.at(-1)[0] + 1)),
+    today: board.today && shows(board.today.x - 1, board.today.x + 1) ? board.today : null,
+  };
+}
+
+function cut({ x, end }, top, height, drawing) {
+  const width = end - x;
+  const frame = { x: LANE_HEADER, y: top, width, height, viewBox: `${x} 0 ${width} ${height}`, overflow: 'hidden' };
+  return svg('svg', frame, drawing);
 }
 
 function header(y, name, note, { measure }) {

@@ -7,15 +7,13 @@ const BAR = 7;
 
 export function drawFoot(board) {
   const { footHeight } = board;
-  const group = hidden(
+  return hidden(
     'foot',
     groundsOf(board, footHeight),
     stripsRuled(board),
     todayLine(board, footHeight),
     drawStrips(board),
   );
-  group.id = 'board-foot';
-  return group;
 }
 
 function stripsRuled({ strips, footHeight, width }) {
