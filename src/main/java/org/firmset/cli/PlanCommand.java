@@ -61,7 +61,7 @@ final class PlanCommand {
         LocalDate today = options.value("date").map(PlanCommand::date).orElseGet(LocalDate::now);
         Style style = options.value("style").map(PlanCommand::style).orElse(Style.SOONEST);
         UnitSystem units = options.value("units").map(PlanCommand::units).orElse(homestead.units());
-        return switch (new SeasonPlanner().plan(homestead, today, style, Effort.NORMAL)) {
+        return switch (new SeasonPlanner().plan(homestead, today, style, Effort.THOROUGH)) {
             case SeasonPlanner.Result.NoPlan noPlan -> noPlan(noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned ->
                 print(planned.season().report(), units, options.value("json").orElse(""));

@@ -39,8 +39,10 @@ final class PlanPrinter {
     private void heading() {
         line("%s, season plan on %s", report.homestead(), Dates.date(report.statusDate()));
         line(
-                "%d trips, %d runs, %s",
-                report.tripCount(), report.runCount(), money(report.costs().total()));
+                "%s, %s, %s",
+                plural(report.tripCount(), "trip"),
+                plural(report.runCount(), "run"),
+                money(report.costs().total()));
         line(
                 "  trips %s, extra runs %s, deliveries %s, generator %s, materials %s",
                 money(report.costs().trips()),
@@ -113,8 +115,12 @@ final class PlanPrinter {
                                 ? ""
                                 : String.format(Locale.ROOT, " of which generator %,d", day.generatorWattHours()));
         line(
-                "  %s: %s of %s labour, %d people%s",
-                Dates.day(day.date()), day.used(), day.usable(), day.people(), power);
+                "  %s: %s of %s labour, %s%s",
+                Dates.day(day.date()),
+                day.used(),
+                day.usable(),
+                day.people() == 1 ? "1 person" : day.people() + " people",
+                power);
         for (SeasonReport.WorkPart work : day.work()) {
             String part = work.blocks() == 1
                     ? ""
@@ -167,7 +173,11 @@ final class PlanPrinter {
     private static String slack(SeasonReport.StagePart stage) {
         return stage.slackDays() == 0
                 ? "no slack"
-                : "slack " + stage.slackDays() + " days, " + stage.slackTrips() + " trips;";
+                : "slack " + plural(stage.slackDays(), "day") + ", " + plural(stage.slackTrips(), "trip") + ";";
+    }
+
+    private static String plural(int count, String word) {
+        return count + " " + word + (count == 1 ? "" : "s");
     }
 
     private static String money(Money money) {

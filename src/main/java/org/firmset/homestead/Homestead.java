@@ -30,8 +30,8 @@ public record Homestead(
         @Described("What stages use up.") List<Material> materials,
         @Described("Who sells and who delivers.") List<Supplier> suppliers,
         @Described("Tools that stages use.") List<Tool> tools,
-        @Described("Vehicles.") List<Vehicle> vehicles,
-        @Described("Trailers.") List<Trailer> trailers,
+        @Described("What people and cargo ride in.") List<Vehicle> vehicles,
+        @Described("What a vehicle can tow.") List<Trailer> trailers,
 
         @Described("Battery, panels and generator on site; left out when there is no power.") @Nullable
         PowerKit power,

@@ -165,8 +165,9 @@ public final class Units {
             case POWER -> "W";
             case TEMPERATURE -> us ? "degF" : "degC";
         };
+        String written = symbol.replace("deg", "°");
         for (int decimals = 0; decimals <= 6; decimals++) {
-            String text = in(quantity, symbol, decimals).toPlainString() + " " + symbol;
+            String text = in(quantity, symbol, decimals).toPlainString() + " " + written;
             if (parse(quantity.dimension(), text).equals(quantity)) {
                 return text;
             }

@@ -11,6 +11,9 @@ public record Effort(int plans, long seed) {
     /** Enough for a good plan while a person waits for a screen. */
     public static final Effort NORMAL = new Effort(600, 1);
 
+    /** Worth the wait once a plan is on the screen. */
+    public static final Effort THOROUGH = new Effort(5000, 1);
+
     public Effort {
         Require.that(plans >= 1, "plans [%d] of an effort must be at least 1", plans);
     }

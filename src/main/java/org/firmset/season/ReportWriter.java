@@ -123,7 +123,7 @@ public final class ReportWriter {
                 sentences.whyNotSooner(story.whyNotSooner()),
                 story.slackDays(),
                 story.slackTrips(),
-                criticalStages.contains(stage.key()));
+                criticalStages.contains(stage.key()) && story.slackDays() == 0);
     }
 
     private SeasonReport.State state(Stage stage) {

@@ -115,7 +115,7 @@ public class Seasons {
         try {
             Optional<Kept> kept = homesteads.find(id);
             if (kept.isPresent()) {
-                tell(id, planned(kept.get(), before));
+                plan(kept.get(), before);
             }
         } catch (RuntimeException e) {
             LOG.error("Planning of homestead {} failed", id, e);
@@ -128,20 +128,26 @@ public class Seasons {
         }
     }
 
-    private SeasonState planned(Kept kept, @Nullable SeasonReport before) {
+    /** A good plan soon, and then the plan of a longer look. */
+    private void plan(Kept kept, @Nullable SeasonReport before) {
+        SeasonState soon = planned(kept, before, Effort.NORMAL);
+        if (soon instanceof SeasonState.Planned) {
+            tell(kept.id(), soon);
+        }
+        SeasonState thorough = planned(kept, before, Effort.THOROUGH);
+        if (thorough instanceof SeasonState.Planned planned && !planned.report().equals(before)) {
+            plans.keep(kept.id(), kept.version(), planned.report());
+        }
+        tell(kept.id(), thorough);
+    }
+
+    private SeasonState planned(Kept kept, @Nullable SeasonReport before, Effort effort) {
         SeasonPlanner.Result result = planner.plan(
-                kept.homestead(),
-                today(),
-                style(kept.id()),
-                Effort.NORMAL,
-                (built, of) -> progress(kept.id(), built, of));
+                kept.homestead(), today(), style(kept.id()), effort, (built, of) -> progress(kept.id(), built, of));
         return switch (result) {
             case SeasonPlanner.Result.NoPlan noPlan -> new SeasonState.NoPlan(before, noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned -> {
                 SeasonReport report = planned.season().report();
-                if (!report.equals(before)) {
-                    plans.keep(kept.id(), kept.version(), report);
-                }
                 List<String> moved = before == null ? List.of() : Moves.between(before, report);
                 yield new SeasonState.Planned(report, kept.homestead(), moved);
             }
@@ -151,7 +157,8 @@ public class Seasons {
     private void progress(UUID id, int built, int of) {
         int percent = 100 * built / of;
         boolean tenth = percent % 10 == 0 && 100 * (built - 1) / of != percent;
-        if (tenth) {
+        // what is shown already is not taken away for the longer look
+        if (tenth && !(states.get(id) instanceof SeasonState.Planned)) {
             tell(id, new SeasonState.Planning(lastReport(id), percent));
         }
     }

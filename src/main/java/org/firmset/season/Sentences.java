@@ -38,7 +38,7 @@ final class Sentences {
             case Reason.Begun r -> "Work on it began on " + Dates.day(r.on()) + ".";
             case Reason.FirstSiteDay r -> Dates.day(r.date()) + " is the first open date.";
             case Reason.Waiting r -> waiting(r);
-            case Reason.Held r -> "It is pinned to its date: " + r.why() + ".";
+            case Reason.Held r -> "It is pinned to its date: " + r.why().replaceAll("\\.$", "") + ".";
             case Reason.ShutThen r -> "Not on " + Dates.day(r.sooner()) + ": " + r.why() + ".";
             case Reason.CrewShort r ->
                 "On %s only %d of the %d people it needs are there."
@@ -97,13 +97,17 @@ final class Sentences {
                         ? "%s on %s.".formatted(stageName(w.stage()), Dates.day(w.from()))
                         : "%s from %s to %s.".formatted(stageName(w.stage()), Dates.day(w.from()), Dates.day(w.to()));
             case PathLink.Waiting w ->
-                "%s until %s, %d days."
+                "%s until %s, %s."
                         .formatted(
                                 named(waits, w.waitId(), Wait::name),
                                 Dates.day(w.to()),
-                                w.to().toEpochDay() - w.from().toEpochDay());
+                                days(w.to().toEpochDay() - w.from().toEpochDay()));
             case PathLink.Gap g -> gap(g);
         };
+    }
+
+    private static String days(long count) {
+        return count == 1 ? "1 day" : count + " days";
     }
 
     private String gap(PathLink.Gap gap) {

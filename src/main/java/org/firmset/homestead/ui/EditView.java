@@ -14,9 +14,11 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.router.RouteParameters;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import org.firmset.homestead.Described;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Part;
 import org.firmset.homestead.store.Changes;
@@ -79,7 +81,7 @@ class EditView extends Div implements BeforeEnterObserver {
         int index = Lists.find(things, item)
                 .orElseThrow(() -> new NotFoundException("There is no '" + item + "' in " + part.label()));
         Record thing = things.get(index);
-        String name = Lists.name(thing, kept.homestead().units());
+        String name = Lists.name(thing, new Surroundings(kept.homestead()));
         show(kept, name, part, thing, changed -> h -> {
             List<Record> others = new ArrayList<>(Lists.of(h, part));
             others.set(index, changed);
@@ -110,7 +112,13 @@ class EditView extends Div implements BeforeEnterObserver {
         Button cancel = new Button("Leave as it was", e -> back());
         Div buttons = new Div(save, cancel);
         buttons.addClassName("fs-buttons");
-        add(new H1(title), new Paragraph(part.described().value()), form, faults, buttons);
+        add(
+                new H1(title),
+                new Paragraph(Objects.requireNonNull(type.getAnnotation(Described.class))
+                        .value()),
+                form,
+                faults,
+                buttons);
     }
 
     private Button removal(String text, Kept kept, UnaryOperator<Homestead> how) {

@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Part;
-import org.firmset.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /** The parts of a homestead by their names, so that one form serves them all. */
@@ -42,7 +41,7 @@ final class Lists {
     }
 
     /** What a person calls it: its name, or what it says first. */
-    static String name(Record thing, UnitSystem units) {
+    static String name(Record thing, Surroundings surroundings) {
         List<Part> parts = Part.of(thing.getClass());
         Optional<String> name = parts.stream()
                 .filter(p -> p.name().equals("name"))
@@ -50,11 +49,25 @@ final class Lists {
                 .map(p -> (String) Objects.requireNonNull(p.valueIn(thing)));
         return name.orElseGet(() -> parts.stream()
                 .limit(2)
-                .map(p -> p.valueIn(thing))
-                .filter(Objects::nonNull)
-                .map(v -> Part.shown(v, units))
+                .map(p -> shown(p, thing, surroundings))
+                .filter(text -> !text.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse(""));
+    }
+
+    /** The value of one part in a few words; empty when it is left out. */
+    static String shown(Part part, Record thing, Surroundings surroundings) {
+        @Nullable Object value = part.valueIn(thing);
+        if (value == null) {
+            return "";
+        }
+        if (part.list() && part.nested()) {
+            return Integer.toString(((List<?>) value).size());
+        }
+        boolean names = !part.described().names().isEmpty();
+        return names && value instanceof String key
+                ? surroundings.named(part.described().names()).getOrDefault(key, key)
+                : Part.shown(value, surroundings.units());
     }
 
     /** The number of the thing with this key, or with this number where things have no key. */

@@ -61,7 +61,8 @@ final class PartFields {
                         ? ""
                         : " From " + part.described().least() + " to "
                                 + part.described().most() + ".";
-        return part.described().value() + limits;
+        return part.described().value().replaceAll("; left out.*", part.type().isRecord() ? "" : ". May stay empty.")
+                + limits;
     }
 
     private static <F extends HasValidation & HasHelper> PartField.Entered refused(F field, String message) {

@@ -85,7 +85,8 @@ class PlaceView extends Div implements BeforeEnterObserver {
             for (int i = 0; i < things.size(); i++) {
                 String item = Lists.key(things.get(i)).orElse(Integer.toString(i));
                 list.add(new ListItem(new Anchor(
-                        HomesteadPages.edit(part.name(), item), Lists.name(things.get(i), homestead.units()))));
+                        HomesteadPages.edit(part.name(), item),
+                        Lists.name(things.get(i), new Surroundings(homestead)))));
             }
             section.add(list, new Anchor(HomesteadPages.add(part.name()), "Add"));
         } else {
@@ -94,17 +95,18 @@ class PlaceView extends Div implements BeforeEnterObserver {
         return section;
     }
 
+    private record Summed(String label, String value) {}
+
     private static Paragraph summary(Part part, Homestead homestead) {
         Object value = part.valueIn(homestead);
         if (!(value instanceof Record thing)) {
             return new Paragraph("None.");
         }
         return new Paragraph(Part.of(thing.getClass()).stream()
-                .filter(p -> !p.nested())
-                .map(p -> Optional.ofNullable(p.valueIn(thing))
-                        .map(v -> p.label() + ": " + Part.shown(v, homestead.units()))
-                        .orElse(""))
-                .filter(text -> !text.isEmpty())
+                .filter(p -> p.list() || !p.nested())
+                .map(p -> new Summed(p.label(), Lists.shown(p, thing, new Surroundings(homestead))))
+                .filter(s -> !s.value().isEmpty())
+                .map(s -> s.label() + ": " + s.value())
                 .collect(Collectors.joining("; ")));
     }
 

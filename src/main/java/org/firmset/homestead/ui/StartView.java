@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.router.PageTitle;
@@ -93,6 +94,8 @@ class StartView extends Div {
         upload.setAcceptedFileExtensions(".json");
         upload.setMaxFileSize(LONGEST_UPLOAD);
         upload.setMaxFiles(1);
+        upload.setUploadButton(new Button("Choose a file"));
+        upload.setDropLabel(new Span("or drop it here"));
         upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage()));
         section.add(upload);
         return section;

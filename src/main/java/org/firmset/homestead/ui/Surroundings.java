@@ -27,7 +27,7 @@ record Surroundings(Homestead homestead) {
         Map<String, String> result = new LinkedHashMap<>();
         for (Part part : Part.of(Homestead.class)) {
             if (part.list() && part.nested() && kind.equals(kindOf(part))) {
-                Lists.of(homestead, part).forEach(r -> result.put(Lists.key(r).orElseThrow(), Lists.name(r, units())));
+                Lists.of(homestead, part).forEach(r -> result.put(Lists.key(r).orElseThrow(), Lists.name(r, this)));
             }
         }
         return result;

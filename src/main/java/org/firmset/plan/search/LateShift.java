@@ -14,14 +14,18 @@ final class LateShift {
     private final Model model;
     private final Draft draft;
     private final Ledger ledger;
+    private final Placer placer;
+    private final Genes genes;
     private final Windows windows;
     private final @Nullable Placement[] late;
     private final int[] laneFinish;
 
-    LateShift(Draft draft, Ledger ledger, Windows windows) {
+    LateShift(Draft draft, Builder builder, Windows windows, Genes genes) {
         this.model = draft.model;
         this.draft = draft;
-        this.ledger = ledger;
+        this.ledger = builder.ledger();
+        this.placer = builder.placer();
+        this.genes = genes;
         this.windows = windows;
         late = new @Nullable Placement[model.stageCount];
         laneFinish = new int[model.laneIndex.size()];
@@ -120,7 +124,7 @@ final class LateShift {
             case SPLITTABLE -> fillBackwards(moved, finish);
             case IN_ONE_GO, UNBROKEN_DAYS -> sameBlocks(moved, planned, finish);
         };
-        return placed && keepSupplies(moved, planned) ? moved : null;
+        return placed && (keepSupplies(moved, planned) || placer.fetchFor(moved, genes)) ? moved : null;
     }
 
     private boolean sameBlocks(Placement moved, Placement planned, int finish) {
@@ -167,6 +171,7 @@ final class LateShift {
         int last = moved.finishDay();
         for (Reservation reservation : planned.reservations) {
             if (!ledger.supply.mayLieUntil(reservation, last)) {
+                moved.reservations.clear();
                 return false;
             }
             moved.reservations.add(new Reservation(

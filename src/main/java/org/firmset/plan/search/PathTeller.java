@@ -18,8 +18,10 @@ final class PathTeller {
     private final Model model;
     private final Draft draft;
     private final Reason[] reasons;
+    private final int[] slackDays;
 
-    PathTeller(Draft draft, Reason[] reasons) {
+    PathTeller(Draft draft, Reason[] reasons, int[] slackDays) {
+        this.slackDays = slackDays;
         this.model = draft.model;
         this.draft = draft;
         this.reasons = reasons;
@@ -95,11 +97,12 @@ final class PathTeller {
         }
     }
 
-    /** The stage that takes the hours and began last: the chain goes on with it. */
+    /** Of the stages that take the hours the one that can slip least, and of those the one that began last. */
     private Optional<Integer> holder(Reason.HoursTaken taken, Set<Integer> told) {
         return taken.byStages().stream()
                 .map(model.stageIndex::of)
                 .filter(s -> !told.contains(s))
-                .max(Comparator.comparingInt(s -> draft.placement(s).startDay()));
+                .max(Comparator.comparingInt((Integer s) -> -slackDays[s])
+                        .thenComparingInt(s -> draft.placement(s).startDay()));
     }
 }

@@ -154,6 +154,20 @@ final class Placer {
         return ALL_THERE;
     }
 
+    /** Finds supplies for blocks that are not booked, and notes them without booking; false when there are none. */
+    boolean fetchFor(Placement blocks, Genes genes) {
+        Placement trial = new Placement(blocks.stage);
+        boolean supplied = true;
+        for (Block block : blocks.blocks) {
+            supplied = supplied && supply(trial, block, genes) == ALL_THERE;
+        }
+        ledger.remove(trial);
+        if (supplied) {
+            blocks.reservations.addAll(trial.reservations);
+        }
+        return supplied;
+    }
+
     /** The material that keeps a first block from being done on a day; {@link #ALL_THERE} for none. Books nothing. */
     int missingMaterial(int s, Block block, Genes genes) {
         Placement trial = new Placement(s);

@@ -41,6 +41,8 @@ final class PlanWriter {
         Schedule schedule = schedule();
         Totals totals = new Costs(model, builder.ledger()).totals(draft);
         Reason[] reasons = reasons();
+        List<StageStory> stories = stories(reasons);
+        int[] slackDays = stories.stream().mapToInt(StageStory::slackDays).toArray();
         return new SeasonPlan(
                 model.problem.statusDate(),
                 model.problem.style(),
@@ -48,8 +50,8 @@ final class PlanWriter {
                 finishes(),
                 totals,
                 new Bounds(model, windows).bound(totals.materialCents()),
-                stories(reasons),
-                new PathTeller(draft, reasons).paths());
+                stories,
+                new PathTeller(draft, reasons, slackDays).paths());
     }
 
     private Schedule schedule() {
@@ -150,7 +152,7 @@ final class PlanWriter {
     }
 
     private List<StageStory> stories(Reason[] reasons) {
-        @Nullable Placement[] late = new LateShift(draft, builder.ledger(), windows).shift();
+        @Nullable Placement[] late = new LateShift(draft, builder, windows, genes).shift();
         List<StageStory> result = new ArrayList<>();
         for (int s = 0; s < model.stageCount; s++) {
             result.add(story(s, late[s], reasons[s]));

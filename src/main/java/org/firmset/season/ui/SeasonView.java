@@ -1,10 +1,10 @@
 package org.firmset.season.ui;
 
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.OrderedList;
 import com.vaadin.flow.component.html.Paragraph;
@@ -43,11 +43,14 @@ class SeasonView extends SeasonPage {
         about.getElement().setAttribute("aria-live", "polite");
         board.addStageChosenListener(e -> {
             chosen = Optional.of(e.stage());
+            board.choose(e.stage());
             aboutStage(about, report);
         });
         chosen.ifPresent(board::choose);
         aboutStage(about, report);
-        add(new H1("Season"), styles(), figures(report), board, about, story(report));
+        Div heading = new Div(new H1("Season"), styles());
+        heading.addClassName("fs-heading");
+        add(heading, figures(report), board, about, story(report));
     }
 
     private RadioButtonGroup<Style> styles() {
@@ -135,12 +138,15 @@ class SeasonView extends SeasonPage {
     private static Section story(SeasonReport report) {
         Section section = new Section(new H2("The critical path in words"));
         section.addClassName("fs-story");
+        boolean first = true;
         for (SeasonReport.PathPart path : report.criticalPaths()) {
-            section.add(new H3(name(report, path.subproject())));
             OrderedList list = new OrderedList();
             List<String> story = path.story();
             story.forEach(s -> list.add(new ListItem(s)));
-            section.add(list);
+            Details details = new Details(name(report, path.subproject()), list);
+            details.setOpened(first);
+            section.add(details);
+            first = false;
         }
         return section;
     }
