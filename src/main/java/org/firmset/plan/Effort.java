@@ -9,7 +9,7 @@ package org.firmset.plan;
  */
 public record Effort(int plans, long seed) {
     /** Enough for a good plan while a person waits for a screen. */
-    public static final Effort NORMAL = new Effort(600, 1);
+    public static final Effort NORMAL = new Effort(250, 1);
 
     /** Worth the wait once a plan is on the screen. */
     public static final Effort THOROUGH = new Effort(5000, 1);

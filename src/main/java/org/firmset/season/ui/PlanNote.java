@@ -1,13 +1,17 @@
 package org.firmset.season.ui;
 
 import com.vaadin.flow.component.AttachEvent;
+import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.progressbar.ProgressBar;
+import com.vaadin.flow.shared.Registration;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Obstacle;
 import org.firmset.season.Dates;
@@ -19,6 +23,8 @@ import org.firmset.season.Seasons;
 class PlanNote extends Div {
     private final Homesteads homesteads;
     private final Seasons seasons;
+    private Optional<UUID> followed = Optional.empty();
+    private Seasons.Listening listening = () -> {};
 
     PlanNote(Homesteads homesteads, Seasons seasons) {
         this.homesteads = homesteads;
@@ -30,10 +36,26 @@ class PlanNote extends Div {
 
     @Override
     protected void onAttach(AttachEvent attached) {
-        homesteads
-                .opened()
-                .ifPresentOrElse(
-                        id -> Listener.follow(attached, this, seasons, id, this::show), () -> setVisible(false));
+        follow(attached.getUI());
+        // another homestead may have been opened on the way from page to page
+        Registration navigated = attached.getUI().addAfterNavigationListener(e -> follow(attached.getUI()));
+        addDetachListener(e -> {
+            e.unregisterListener();
+            navigated.remove();
+            listening.end();
+            followed = Optional.empty();
+        });
+    }
+
+    private void follow(UI ui) {
+        Optional<UUID> opened = homesteads.opened();
+        if (opened.isEmpty()) {
+            setVisible(false);
+        } else if (!opened.equals(followed)) {
+            listening.end();
+            followed = opened;
+            listening = Listener.follow(ui, seasons, opened.get(), this::show);
+        }
     }
 
     private void show(SeasonState state) {

@@ -1,0 +1,4 @@
+package brokenhouse.season;
+
+/** Used wrongly on purpose. */
+public class Leaned {}

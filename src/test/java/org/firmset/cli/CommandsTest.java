@@ -1,0 +1,127 @@
+package org.firmset.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.firmset.homestead.file.RecordJson;
+import org.firmset.season.SeasonReport;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandsTest {
+    private static final String DEMO = "seed-data/juniper-bench.json";
+    private static final String SMALL = "seed-data/two-weekends.json";
+    private static final Path SCHEMA = Path.of("docs/plan.schema.json");
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private int run(String... words) {
+        return new Commands(
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8))
+                .run(List.of(words));
+    }
+
+    private String printed() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String complained() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void theDemoIsPlannedTripByTripWithItsCriticalPath() {
+        assertThat(run("plan", DEMO, "--date", "2027-03-01")).isZero();
+        assertThat(printed()).contains("TRIP 1", "CRITICAL PATH of Cabin", "Proven: no plan needs fewer than");
+    }
+
+    @Test
+    void theSmallHomesteadIsPlannedAsItsNoteSaysByHand() {
+        assertThat(run("plan", SMALL, "--date", "2027-03-01")).isZero();
+        assertThat(printed()).contains("2 trips, 2 runs", "finished Sun 23 May 2027", "€711.80");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"soonest", "fewest-trips", "least-money"})
+    void everyStyleHasAPlanOfTheDemo(String style) {
+        assertThat(run("plan", DEMO, "--date", "2027-03-01", "--style", style)).isZero();
+    }
+
+    @Test
+    void massesArePrintedInTheUnitsAskedFor() {
+        run("plan", SMALL, "--date", "2027-03-01", "--units", "us");
+        assertThat(printed()).contains("load: Van, 1,907 lb").doesNotContain("865 kg");
+    }
+
+    @Test
+    void thePlanIsWrittenAsJsonThatFitsItsSchemaAndReadsBack(@TempDir Path folder) throws IOException {
+        Path json = folder.resolve("plan.json");
+        run("plan", DEMO, "--date", "2027-03-01", "--json", json.toString());
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(SCHEMA));
+        assertThat(schema.validate(Files.readString(json), InputFormat.JSON)).isEmpty();
+        SeasonReport report = RecordJson.read(SeasonReport.HEADING, SeasonReport.class, Files.readAllBytes(json));
+        assertThat(RecordJson.write(SeasonReport.HEADING, report)).isEqualTo(Files.readString(json));
+    }
+
+    @Test
+    void theSchemaInTheDocsIsTheOneOfTheProgram() throws IOException {
+        String schema = RecordJson.schema("Season plan", SeasonReport.HEADING, SeasonReport.class);
+        if (Boolean.getBoolean("firmset.write")) {
+            Files.writeString(SCHEMA, schema);
+        }
+        assertThat(Files.readString(SCHEMA))
+                .as("docs/plan.schema.json; run this test with -Dfirmset.write=true to write it again")
+                .isEqualTo(schema);
+    }
+
+    @Nested
+    class Refuses {
+        @Test
+        void aFileThatIsNotThere() {
+            assertThat(run("plan", "nowhere.json")).isEqualTo(2);
+            assertThat(complained()).contains("nowhere.json cannot be read");
+        }
+
+        @Test
+        void aFileThatIsNoHomestead() {
+            assertThat(run("plan", "pom.xml")).isEqualTo(1);
+            assertThat(complained()).contains("is not readable as JSON");
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"--style=cheap", "--date=tomorrow", "--units=cubits", "--colour=red"})
+        void anOptionThatIsNotUnderstood(String option) {
+            assertThat(run("plan", SMALL, option)).isEqualTo(2);
+            assertThat(complained())
+                    .contains(option.substring(option.indexOf('=') + 1).equals("red") ? "--colour" : "'");
+        }
+
+        @Test
+        void aCommandThatIsNotThere() {
+            assertThat(run("dance")).isEqualTo(2);
+            assertThat(complained()).contains("'dance' is no command");
+        }
+
+        @Test
+        void aHomesteadWithoutAPlanAndSaysWhy() {
+            assertThat(run("plan", DEMO, "--date", "2027-10-20")).isEqualTo(1);
+            assertThat(complained()).contains("There is no plan:");
+        }
+    }
+}

@@ -1,0 +1,239 @@
+package org.firmset.journey;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.firmset.Firmset;
+import org.firmset.homestead.file.HomesteadFile;
+import org.firmset.homestead.file.Reading;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** From the first start over the demo to a change and its plan, in the browser a person would use. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class SeasonJourneyTest {
+    private static final Path SHOTS = Path.of("target/screenshots");
+
+    @TempDir
+    private static Path data;
+
+    private OwnChromium chromium;
+    private ConfigurableApplicationContext application;
+    private String address = "";
+    private final List<String> troubles = new ArrayList<>();
+
+    @BeforeAll
+    void start() {
+        Optional<Path> program = OwnChromium.program();
+        assumeTrue(program.isPresent(), "Chromium is not installed, so browser tests are skipped");
+        chromium = OwnChromium.start(program.get());
+        open();
+    }
+
+    private void open() {
+        application = new SpringApplicationBuilder(Firmset.class).run("--server.port=0", "--FIRMSET_HOME=" + data);
+        address = "http://127.0.0.1:" + application.getEnvironment().getProperty("local.server.port") + "/";
+    }
+
+    @AfterAll
+    void stop() {
+        if (chromium != null) {
+            chromium.close();
+        }
+        if (application != null) {
+            application.close();
+        }
+    }
+
+    private Page page(int width, int height, ColorScheme colours) {
+        BrowserContext context = chromium.browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, height)
+                        .setColorScheme(colours));
+        Page page = context.newPage();
+        page.setDefaultTimeout(20_000);
+        page.onPageError(troubles::add);
+        page.onConsoleMessage(m -> {
+            if (m.type().equals("error")) {
+                troubles.add(m.text());
+            }
+        });
+        return page;
+    }
+
+    private static Locator heading(Page page, String name) {
+        return page.getByRole(
+                AriaRole.HEADING,
+                new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(1));
+    }
+
+    private static void shoot(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(SHOTS.resolve(name + ".png"))
+                .setFullPage(true));
+    }
+
+    @Test
+    @Order(1)
+    void aPersonChoosesTheDemoOnFirstStartAndSeesTheNextTrip() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address);
+        assertThat(heading(page, "Begin")).isVisible();
+        shoot(page, "start");
+        page.getByText("Open the demo").click();
+        assertThat(heading(page, "^Trip 1, ")).isVisible();
+        assertThat(page.getByText("Go or no-go")).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(2)
+    void thePagesFitDesktopAndPhoneInLightAndDark() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, 880, colours);
+                visit(page, "", "^Trip 1, ", width + "-" + colours + "-next-trip");
+                visit(page, "season", "^Season$", width + "-" + colours + "-season");
+                visit(page, "stages", "^Stages$", width + "-" + colours + "-stages");
+                visit(page, "stages/water-cap-pour", "cap", width + "-" + colours + "-stage");
+                visit(page, "place", ".", width + "-" + colours + "-place");
+                page.context().close();
+            }
+        }
+        assertThat(troubles).isEmpty();
+    }
+
+    private void visit(Page page, String path, String title, String shot) {
+        page.navigate(address + path);
+        assertThat(heading(page, title)).isVisible();
+        if (path.equals("season")) {
+            assertThat(page.locator("season-board").getByRole(AriaRole.BUTTON).first())
+                    .isVisible();
+        }
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(sideways).as("sideways scroll of /" + path + " in " + shot).isEqualTo(0);
+        shoot(page, shot);
+    }
+
+    @Test
+    @Order(3)
+    void aStageIsChosenOnTheBoardWithTheKeyboardAndTellsWhy() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "season");
+        Locator block = page.locator("season-board")
+                .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(Pattern.compile("hours on")))
+                .first();
+        block.focus();
+        page.keyboard().press("Enter");
+        assertThat(page.getByText(Pattern.compile("Why then and not sooner\\?")))
+                .isVisible();
+        assertThat(page.getByText("All about this stage")).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(4)
+    void aChangedStageIsPlannedAgainAtOnceAndSaysWhatMoved() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "stages/cabin-flue");
+        page.getByText("Change this stage").click();
+        Locator labour = page.getByLabel("Labour", new Page.GetByLabelOptions().setExact(true));
+        labour.fill("17 lb");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.getByText(Pattern.compile("is not a time")).first()).isVisible();
+        labour.fill("12.25 h");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.getByText("12.25 h of labour, at least one person")).isVisible();
+        assertThat(page.locator(".fs-plan-note")).containsText("Moved:");
+        shoot(page, "moved");
+        page.context().close();
+    }
+
+    @Test
+    @Order(5)
+    void aChangeThatLeavesNoPlanSaysWhichStageAndWhichRule() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "edit/stages/cabin-flue");
+        Locator crew = page.getByLabel("Crew", new Page.GetByLabelOptions().setExact(true));
+        crew.fill("9");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        shoot(page, "saved");
+        assertThat(page.locator(".fs-plan-note")).containsText("There is no plan for the place as it is now");
+        assertThat(page.locator(".fs-plan-note")).containsText("needs 9 people at once");
+        shoot(page, "no-plan");
+        page.navigate(address + "edit/stages/cabin-flue");
+        crew.fill("1");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.locator(".fs-plan-note")).containsText("All finished");
+        page.context().close();
+    }
+
+    @Test
+    @Order(6)
+    void theHomesteadIsExportedAndBroughtInAgain() throws IOException {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "place");
+        Download download = page.waitForDownload(
+                () -> page.getByText("Export this homestead").click());
+        Path file = data.resolve("exported.json");
+        download.saveAs(file);
+        assertThat(HomesteadFile.read(Files.readAllBytes(file))).isInstanceOf(Reading.Accepted.class);
+        page.navigate(address + "start");
+        page.locator("vaadin-upload input[type=file]").setInputFiles(file);
+        assertThat(heading(page, "^Trip 1, ")).isVisible();
+        page.navigate(address + "place");
+        assertThat(page.getByText(Pattern.compile("^Open .+"))).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(7)
+    void aBrokenFileIsRefusedWithItsPlaceAndNothingChanges() throws IOException {
+        Path broken = data.resolve("broken.json");
+        String text = new String(Files.readAllBytes(data.resolve("exported.json")), StandardCharsets.UTF_8);
+        Files.writeString(broken, text.replaceFirst("\"labour\" : \"[^\"]+\"", "\"labour\" : \"-3 h\""));
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "start");
+        page.locator("vaadin-upload input[type=file]").setInputFiles(broken);
+        assertThat(page.locator(".fs-faults")).containsText("/stages/0/labour [-3 h]");
+        page.navigate(address);
+        assertThat(heading(page, "^Trip 1, ")).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(8)
+    void everythingIsThereAfterARestart() {
+        application.close();
+        open();
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        page.navigate(address + "stages/cabin-flue");
+        assertThat(page.getByText("12.25 h of labour, at least one person")).isVisible();
+        page.context().close();
+    }
+}
