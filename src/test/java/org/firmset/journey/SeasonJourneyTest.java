@@ -207,7 +207,8 @@ class SeasonJourneyTest {
         page.locator("vaadin-upload input[type=file]").setInputFiles(file);
         assertThat(heading(page, "^Trip 1, ")).isVisible();
         page.navigate(address + "place");
-        assertThat(page.getByText(Pattern.compile("^Open .+"))).isVisible();
+        assertThat(page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(Pattern.compile("^Open .+"))))
+                .isVisible();
         page.context().close();
     }
 

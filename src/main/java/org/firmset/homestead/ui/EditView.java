@@ -36,6 +36,8 @@ class EditView extends Div implements BeforeEnterObserver {
     private final Homesteads homesteads;
     private final Changes changes;
     private final FaultList faults = new FaultList();
+    private String partName = "";
+    private String shownOn = "";
 
     EditView(Homesteads homesteads, Changes changes) {
         this.homesteads = homesteads;
@@ -57,6 +59,8 @@ class EditView extends Div implements BeforeEnterObserver {
                 .orElseThrow(() -> new NotFoundException("There is no such part of a homestead"));
         removeAll();
         faults.clear();
+        partName = part.name();
+        shownOn = HomesteadPages.shownOn(partName, parameters.get("item").orElse(NEW));
         if (part.list()) {
             openItem(kept.get(), part, parameters.get("item").orElse(NEW));
         } else {
@@ -122,7 +126,10 @@ class EditView extends Div implements BeforeEnterObserver {
     }
 
     private Button removal(String text, Kept kept, UnaryOperator<Homestead> how) {
-        Button remove = new Button(text, e -> store(kept.id(), kept.version(), how));
+        Button remove = new Button(text, e -> {
+            shownOn = HomesteadPages.shownOn(partName, NEW);
+            store(kept.id(), kept.version(), how);
+        });
         remove.addThemeVariants(ButtonVariant.TERTIARY);
         return remove;
     }
@@ -136,7 +143,8 @@ class EditView extends Div implements BeforeEnterObserver {
         }
     }
 
-    private static void back() {
-        UI.getCurrent().getPage().getHistory().back();
+    /** Where the changed thing is shown. */
+    private void back() {
+        UI.getCurrent().navigate(shownOn);
     }
 }

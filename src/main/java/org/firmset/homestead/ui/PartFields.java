@@ -61,8 +61,7 @@ final class PartFields {
                         ? ""
                         : " From " + part.described().least() + " to "
                                 + part.described().most() + ".";
-        return part.described().value().replaceAll("; left out.*", part.type().isRecord() ? "" : ". May stay empty.")
-                + limits;
+        return part.described().value().replaceAll("; left out.*", part.nested() ? "" : ". May stay empty.") + limits;
     }
 
     private static <F extends HasValidation & HasHelper> PartField.Entered refused(F field, String message) {

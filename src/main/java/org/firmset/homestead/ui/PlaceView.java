@@ -29,7 +29,7 @@ import org.firmset.homestead.store.Listed;
 import org.firmset.shell.Frame;
 
 /** Place, climate, open dates, people, vehicles, power, tools, suppliers, prices; the homestead file. */
-@Route(value = "place", layout = Frame.class)
+@Route(value = HomesteadPages.PLACE, layout = Frame.class)
 @PageTitle("Firmset: place and kit")
 class PlaceView extends Div implements BeforeEnterObserver {
     /** In the order in which a person describes a place; the rest is on the page of the stages. */
