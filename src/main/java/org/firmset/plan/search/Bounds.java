@@ -45,12 +45,12 @@ final class Bounds {
         return latest < 0 ? latest : Math.max(latest, dayThatHolds(labourUpTo(lane)));
     }
 
-    /** Labour of a subproject and of everything that must come before it. */
+    /** Labour of a subproject and of everything that must come before what is left of it. */
     private long labourUpTo(int lane) {
         boolean[] wanted = new boolean[model.stageCount];
         for (int s : windows.order().reversed()) {
             wanted[s] |= model.laneOf[s] == lane;
-            if (wanted[s]) {
+            if (wanted[s] && !model.stage(s).finished()) {
                 model.before.get(s).forEach(l -> wanted[l.from] = true);
             }
         }
