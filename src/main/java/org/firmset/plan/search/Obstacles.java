@@ -238,12 +238,10 @@ final class Obstacles {
 
     private boolean canCome(int m) {
         Supply supply = new Ledger(model).supply;
-        int last = model.dayCount() - 1;
         for (int source = supply.lotCount(); source < supply.sourceEnd(); source++) {
-            int use = supply.dayOf(source);
             int bays = supply.isDelivery(source) ? 1 : supply.baysOf(source).length;
-            for (int bay = 0; bay < bays && use <= last; bay++) {
-                if (supply.available(source, bay, m, 1, use) > 0) {
+            for (int bay = 0; bay < bays; bay++) {
+                if (supply.carries(source, bay, m) > 0) {
                     return true;
                 }
             }

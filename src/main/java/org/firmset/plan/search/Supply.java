@@ -180,8 +180,13 @@ final class Supply {
                         model.days.get(useDay).date(), model.days.get(day).date())) {
             return 0;
         }
-        int packs = Math.min(wanted, isDelivery(source) ? onTruck(source, m) : onRun(source, bay, m));
+        int packs = Math.min(wanted, carries(source, bay, m));
         return packs > 0 && material.dry() ? Math.min(packs, underRoof(material, day, useDay)) : packs;
+    }
+
+    /** How many packs still go onto a run or a delivery, whatever room there is for them on site. */
+    int carries(int source, int bay, int m) {
+        return isDelivery(source) ? onTruck(source, m) : onRun(source, bay, m);
     }
 
     private int fromLot(int lot, int m, int wanted, int useDay) {
