@@ -119,13 +119,12 @@ final class Obstacles {
                     name(s),
                     hours(first(s)),
                     hours(mostHours(s)));
-        } else if (IntStream.range(0, days.size())
-                .noneMatch(d -> windows.takes(s, d) >= first(s) && stage.wattHours(first(s)) <= energy(d))) {
+        } else if (stage.wattHours(first(s)) > mostEnergy(s)) {
             prove(
                     Rule.POWER,
                     List.of(s),
-                    "%s takes %,d Wh on one day, but battery, sun and generator never give more"
-                            + " than %,d Wh. Split it, or bring more power.",
+                    "%s takes %,d Wh on one day, but on the days that have the hours for it, battery, sun and"
+                            + " generator never give more than %,d Wh. Split it, or bring more power.",
                     name(s),
                     stage.wattHours(first(s)),
                     mostEnergy(s));
@@ -160,9 +159,10 @@ final class Obstacles {
                 + model.days.get(day).harvestWattHours();
     }
 
+    /** On the days that have the hours for it. */
     private long mostEnergy(int s) {
         return IntStream.range(0, model.dayCount())
-                .filter(d -> model.allowed[s][d])
+                .filter(d -> windows.takes(s, d) >= first(s))
                 .mapToLong(this::energy)
                 .max()
                 .orElse(0);
