@@ -40,7 +40,7 @@ final class PlanWriter {
     SeasonPlan write() {
         Schedule schedule = schedule();
         Totals totals = new Costs(model, builder.ledger()).totals(draft);
-        Reason[] reasons = reasons();
+        WhyNot whyNot = new WhyNot(draft, builder, genes);
         return new SeasonPlan(
                 model.problem.statusDate(),
                 model.problem.style(),
@@ -48,8 +48,8 @@ final class PlanWriter {
                 finishes(),
                 totals,
                 new Bounds(model, windows).bound(totals.materialCents()),
-                stories(reasons),
-                new PathTeller(draft, reasons).paths());
+                stories(whyNot),
+                new PathTeller(draft, whyNot).paths());
     }
 
     private Schedule schedule() {
@@ -140,20 +140,11 @@ final class PlanWriter {
         return result;
     }
 
-    private Reason[] reasons() {
-        WhyNot whyNot = new WhyNot(draft, builder, genes);
-        Reason[] result = new Reason[model.stageCount];
-        for (int s = 0; s < result.length; s++) {
-            result[s] = whyNot.sooner(s);
-        }
-        return result;
-    }
-
-    private List<StageStory> stories(Reason[] reasons) {
+    private List<StageStory> stories(WhyNot whyNot) {
         @Nullable Placement[] late = new LateShift(draft, builder.ledger(), windows).shift();
         List<StageStory> result = new ArrayList<>();
         for (int s = 0; s < model.stageCount; s++) {
-            result.add(story(s, late[s], reasons[s]));
+            result.add(story(s, late[s], whyNot.sooner(s)));
         }
         return result;
     }
