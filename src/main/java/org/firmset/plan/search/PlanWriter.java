@@ -47,7 +47,7 @@ final class PlanWriter {
                 schedule,
                 finishes(),
                 totals,
-                new Bounds(model, windows).bound(totals.materialCents()),
+                new Bounds(model, windows).bound(),
                 stories(whyNot),
                 new PathTeller(draft, whyNot).paths());
     }
