@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.firmset.plan.Layout;
 import org.firmset.plan.PlanningProblem;
@@ -56,15 +55,16 @@ final class Alone {
         return Optional.of(start);
     }
 
-    /** From a date to the first date on or after it on which the stage may work. */
-    Function<LocalDate, Optional<LocalDate>> firstDay(Stage stage) {
-        return from -> days.stream()
+    /** The first date from this one on that the stage may work on. */
+    Optional<LocalDate> firstDay(Stage stage, LocalDate from) {
+        return days.stream()
                 .filter(d -> !d.date().isBefore(from) && takes(stage, d) > 0)
                 .map(SiteDay::date)
                 .findFirst();
     }
 
-    private Stream<LocalDate> possibleFinishes(Stage stage) {
+    /** All dates on which it could be finished, and maybe some on which it could not. */
+    Stream<LocalDate> possibleFinishes(Stage stage) {
         if (stage.finishedOn() != null) {
             return Stream.of(stage.finishedOn());
         }

@@ -108,10 +108,14 @@ final class ObstacleTruth {
     }
 
     private boolean isOver(Wait wait, Stage stage) {
-        LocalDate finished = alone.stage(wait.from()).finishedOn();
-        LocalDate starts =
-                alone.earliestStart(stage).flatMap(alone.firstDay(stage)::apply).orElse(LocalDate.MAX);
-        return finished != null && wait.hasMost() && starts.isAfter(finished.plusDays(wait.mostDays()));
+        LocalDate earliest = alone.earliestStart(stage).orElse(LocalDate.MAX);
+        return wait.hasMost()
+                && alone.possibleFinishes(alone.stage(wait.from())).noneMatch(finish -> {
+                    LocalDate ready = finish.plusDays(wait.least().daysAfter(finish));
+                    return alone.firstDay(stage, ready.isAfter(earliest) ? ready : earliest)
+                            .filter(d -> !d.isAfter(finish.plusDays(wait.mostDays())))
+                            .isPresent();
+                });
     }
 
     private static boolean cannotBeSplit(Stage stage) {

@@ -40,6 +40,7 @@ final class Obstacles {
         if (found.isEmpty()) {
             materials();
             order();
+            longestWaits();
             allLabour();
         }
         return found;
@@ -275,6 +276,31 @@ final class Obstacles {
                         LocalDate.ofEpochDay(windows.earliestEpoch(s)));
             }
         }
+    }
+
+    private void longestWaits() {
+        for (int s = 0; s < model.stageCount; s++) {
+            boolean judged = !model.stage(s).finished() && model.stage(s).startedOn() == null;
+            if (judged && windows.earliestFinishDay(s) != Windows.NONE) {
+                for (Link link : model.before.get(s)) {
+                    if (link.hasMost() && !windows.canStartInTime(link)) {
+                        tooLate(s, link);
+                    }
+                }
+            }
+        }
+    }
+
+    private void tooLate(int s, Link link) {
+        prove(
+                Rule.WAITS,
+                List.of(s, link.from),
+                "%s must start at most %d days after %s is finished, but whenever that is, there is no open date in that"
+                        + " time on which it may be done and all it waits for is over. Add open dates, or allow more"
+                        + " days.",
+                name(s),
+                link.source.mostDays(),
+                name(link.from));
     }
 
     private void allLabour() {
