@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.firmset.measure.Hours;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Material;
 import org.firmset.plan.Obstacle;
@@ -129,6 +130,16 @@ final class Obstacles {
                     name(s),
                     stage.wattHours(first(s)),
                     mostEnergy(s));
+        } else if (!canBeDivided(stage)) {
+            prove(
+                    Rule.LABOUR,
+                    List.of(s),
+                    "%s takes %s of labour, which cannot be divided into days of at least %s and at most %s. Change"
+                            + " one of the three.",
+                    name(s),
+                    hours(stage.labourQuarters()),
+                    hours(stage.effectiveLeastBlock()),
+                    hours(stage.mostBlockQuarters()));
         } else if (windows.finishAlone(s, 0) == Windows.NONE) {
             prove(
                     Rule.HOURS,
@@ -138,6 +149,12 @@ final class Obstacles {
                     name(s),
                     hours(stage.labourQuarters()));
         }
+    }
+
+    /** In as few days as the most allows, each gets the largest share there can be. */
+    private static boolean canBeDivided(Stage stage) {
+        int fewestDays = Math.ceilDiv(stage.labourQuarters(), stage.mostBlockQuarters());
+        return (long) fewestDays * stage.effectiveLeastBlock() <= stage.labourQuarters();
     }
 
     private int first(int s) {
@@ -191,10 +208,10 @@ final class Obstacles {
             prove(
                     Rule.SHUT,
                     List.of(s),
-                    "%s may not be done on any open date on which %d people come (%s). Open other"
+                    "%s may not be done on any open date on which %s (%s). Open other"
                             + " dates, or change what it needs.",
                     name(s),
-                    stage.crew(),
+                    stage.crew() == 1 ? "somebody comes" : stage.crew() + " people come",
                     why);
         } else {
             prove(
@@ -205,10 +222,8 @@ final class Obstacles {
         }
     }
 
-    private String hours(int quarters) {
-        return String.format(Locale.ROOT, "%.2f h", quarters / 4.0)
-                .replace(".00", "")
-                .replace("0 h", "0 h");
+    private static String hours(int quarters) {
+        return new Hours(quarters).toString();
     }
 
     private void materials() {
@@ -361,7 +376,7 @@ final class Obstacles {
             case Reason.FirstSiteDay f -> Rule.HOURS;
             case Reason.HoursTaken h -> Rule.HOURS;
             case Reason.TripNotMade t -> Rule.HOURS;
-            case Reason.NoGain n -> Rule.WAITS;
+            case Reason.NoGain n -> Rule.LABOUR;
         };
     }
 }
