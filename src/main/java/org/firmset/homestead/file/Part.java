@@ -16,8 +16,17 @@ import org.jspecify.annotations.Nullable;
 record Part(
         String name, Class<?> type, boolean list, boolean optional, Described described, RecordComponent component) {
 
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> recordType) {
+            return Arrays.stream(recordType.getRecordComponents())
+                    .map(Part::of)
+                    .toList();
+        }
+    };
+
     static List<Part> of(Class<?> recordType) {
-        return Arrays.stream(recordType.getRecordComponents()).map(Part::of).toList();
+        return PARTS.get(recordType);
     }
 
     private static Part of(RecordComponent component) {
