@@ -22,6 +22,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Shrinker {
     private static final int MOST_TRIES = 4000;
+    private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected RecordComponent[] computeValue(Class<?> type) {
+            return type.getRecordComponents();
+        }
+    };
 
     private final Predicate<Homestead> fails;
     private int tries;
@@ -58,7 +64,7 @@ final class Shrinker {
 
     private static List<Record> smaller(Record whole) {
         List<Record> result = new ArrayList<>();
-        RecordComponent[] components = whole.getClass().getRecordComponents();
+        RecordComponent[] components = components(whole);
         for (int i = 0; i < components.length; i++) {
             @Nullable Object value = value(whole, components[i]);
             for (@Nullable Object less : less(value, components[i])) {
@@ -123,7 +129,7 @@ final class Shrinker {
     }
 
     private static Map<String, Set<String>> keys(Record whole, Map<String, Set<String>> into) {
-        for (RecordComponent component : whole.getClass().getRecordComponents()) {
+        for (RecordComponent component : components(whole)) {
             @Nullable Object value = value(whole, component);
             Described described = component.getAnnotation(Described.class);
             if (described != null && described.key()) {
@@ -144,7 +150,7 @@ final class Shrinker {
     /** The same without what names something that is not there. */
     private static Record withoutLoose(Record whole, Map<String, Set<String>> keys) {
         Record result = whole;
-        RecordComponent[] components = whole.getClass().getRecordComponents();
+        RecordComponent[] components = components(whole);
         for (int i = 0; i < components.length; i++) {
             @Nullable Object value = value(whole, components[i]);
             @Nullable Object kept = kept(value, components[i], keys);
@@ -178,9 +184,13 @@ final class Shrinker {
 
     private static boolean isLoose(Record part, Map<String, Set<String>> keys) {
         return isDescribed(part)
-                && Arrays.stream(part.getClass().getRecordComponents())
+                && Arrays.stream(components(part))
                         .filter(c -> value(part, c) instanceof String)
                         .anyMatch(c -> !isThere(String.valueOf(value(part, c)), c, keys));
+    }
+
+    private static RecordComponent[] components(Record whole) {
+        return COMPONENTS.get(whole.getClass());
     }
 
     private static @Nullable Object value(Record owner, RecordComponent component) {
@@ -192,7 +202,7 @@ final class Shrinker {
     }
 
     private static Record with(Record whole, int at, @Nullable Object part) {
-        RecordComponent[] components = whole.getClass().getRecordComponents();
+        RecordComponent[] components = components(whole);
         @Nullable Object[] values = new Object[components.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = i == at ? part : value(whole, components[i]);
