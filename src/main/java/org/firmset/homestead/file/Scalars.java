@@ -1,5 +1,7 @@
 package org.firmset.homestead.file;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -130,6 +132,7 @@ final class Scalars {
                 text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t'),
                 "holds control characters",
                 "Take them out");
+        require(UTF_8.newEncoder().canEncode(text), "holds half a character", "Write it again");
         return text;
     }
 
