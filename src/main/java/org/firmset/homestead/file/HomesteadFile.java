@@ -32,7 +32,6 @@ public final class HomesteadFile {
     /** Some editors write it at the start of UTF-8. */
     private static final byte[] BYTE_ORDER_MARK = {(byte) 0xef, (byte) 0xbb, (byte) 0xbf};
 
-
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
@@ -76,8 +75,7 @@ public final class HomesteadFile {
     }
 
     private static Reading notJson(String whereAndWhy) {
-        return refused(
-                "is not readable as JSON" + whereAndWhy, "Mend it there, or export the homestead again");
+        return refused("is not readable as JSON" + whereAndWhy, "Mend it there, or export the homestead again");
     }
 
     private static Reading read(JsonNode root) {

@@ -19,9 +19,7 @@ record Part(
     private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
         @Override
         protected List<Part> computeValue(Class<?> recordType) {
-            return Arrays.stream(recordType.getRecordComponents())
-                    .map(Part::of)
-                    .toList();
+            return Arrays.stream(recordType.getRecordComponents()).map(Part::of).toList();
         }
     };
 

@@ -63,8 +63,7 @@ final class WaitRules {
             faults.add(new Fault(
                     "/waits",
                     "",
-                    "lead in a circle, so none of these can ever start: "
-                            + told(circle, names),
+                    "lead in a circle, so none of these can ever start: " + told(circle, names),
                     "Take out or turn round one of the waits between them"));
         }
     }

@@ -1,5 +1,6 @@
 package org.firmset.plan.search;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.firmset.plan.Bay;
@@ -190,9 +191,11 @@ final class Supply {
     }
 
     private int fromLot(int lot, int m, int wanted, int useDay) {
+        LocalDate use = model.days.get(useDay).date();
+        LocalDate arrived = model.lot(lot).arrivedOn();
         boolean fits = model.materialIndex.of(model.lot(lot).material()) == m
-                && model.material(m)
-                        .goodOn(model.days.get(useDay).date(), model.lot(lot).arrivedOn());
+                && !use.isBefore(arrived)
+                && model.material(m).goodOn(use, arrived);
         return fits ? Math.min(wanted, lotLeft[lot]) : 0;
     }
 
