@@ -56,8 +56,8 @@ class HoursTest {
         void what_is_no_quarter(String text) {
             assertThatExceptionOfType(UnitsFault.class)
                     .isThrownBy(() -> Hours.parse(text))
-                    .withMessage("'" + text
-                            + "' is not a whole number of quarter-hours; write '6.25 h' or '6 h 15 min'");
+                    .withMessage(
+                            "'" + text + "' is not a whole number of quarter-hours; write '6.25 h' or '6 h 15 min'");
         }
 
         @Test

@@ -122,14 +122,16 @@ class UnitsTest {
         if (random.nextBoolean()) {
             var symbols = dimension.units().keySet().stream().toList();
             String symbol = symbols.get(random.nextInt(symbols.size()));
-            return Units.parse(dimension, BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(4)) + " " + symbol);
+            return Units.parse(
+                    dimension, BigDecimal.valueOf(random.nextInt(100_000), random.nextInt(4)) + " " + symbol);
         }
         return dimension.of(BigDecimal.valueOf(random.nextLong(1_000_000_000_000L), random.nextInt(10)));
     }
 
     @Test
     void people_edit_the_short_form_they_wrote() {
-        assertThat(Units.editable(Units.parse(Dimension.MASS, "80 lb"), UnitSystem.US)).isEqualTo("80 lb");
+        assertThat(Units.editable(Units.parse(Dimension.MASS, "80 lb"), UnitSystem.US))
+                .isEqualTo("80 lb");
         assertThat(Units.editable(Units.parse(Dimension.TEMPERATURE, "40 degF"), UnitSystem.US))
                 .isEqualTo("40 degF");
         assertThat(Units.editable(Units.parse(Dimension.LENGTH, "3.8 m"), UnitSystem.METRIC))
@@ -156,9 +158,10 @@ class UnitsTest {
         void say_what_is_wrong_and_what_is_understood(Dimension dimension, String text, String problem) {
             assertThatExceptionOfType(UnitsFault.class)
                     .isThrownBy(() -> Units.parse(dimension, text))
-                    .withMessageStartingWith("'" + text + "' " + problem + "; write a " + dimension.word() + " such as")
-                    .withMessageEndingWith(
-                            "one of the units " + String.join(", ", dimension.units().keySet()));
+                    .withMessageStartingWith("'" + text + "' " + problem + "; write "
+                            + (dimension == Dimension.ENERGY ? "an " : "a ") + dimension.word() + " such as")
+                    .withMessageEndingWith("one of the units "
+                            + String.join(", ", dimension.units().keySet()));
         }
 
         @Test

@@ -82,6 +82,19 @@ class PlannerPropertiesTest {
     }
 
     @Test
+    void any_date_will_do_to_plan_on(TestInfo test) {
+        always(test, trial -> {
+            for (int days : new int[] {-100, 45, 365}) {
+                Trial other = new Trial(trial.homestead(), trial.statusDate().plusDays(days));
+                other.plan(Style.SOONEST)
+                        .ifPresent(plan -> assertThat(PlanChecker.check(other.problem(Style.SOONEST), plan.schedule()))
+                                .as("breaches when planned %d days later", days)
+                                .isEmpty());
+            }
+        });
+    }
+
+    @Test
     void every_proven_obstacle_is_there(TestInfo test) {
         always(test, trial -> {
             ObstacleTruth truth = new ObstacleTruth(trial.problem(Style.SOONEST));

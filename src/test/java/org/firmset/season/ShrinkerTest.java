@@ -31,7 +31,10 @@ class ShrinkerTest {
     void only_what_makes_it_fail_is_left() {
         Homestead great = first(h -> hasCure(h) && h.stages().size() > 8).homestead();
         Homestead small = Shrinker.shrink(
-                great, h -> HomesteadRules.faults(h).isEmpty() && hasCure(h) && h.people().size() > 1);
+                great,
+                h -> HomesteadRules.faults(h).isEmpty()
+                        && hasCure(h)
+                        && h.people().size() > 1);
         assertThat(small.stages()).hasSize(2);
         assertThat(small.waits()).hasSize(1);
         assertThat(small.people()).hasSize(2);
@@ -68,14 +71,17 @@ class ShrinkerTest {
         });
         assertThatThrownBy(() -> broken.holdsFor(new Trial(given.homestead(), given.statusDate()), "seed 4711"))
                 .isInstanceOf(AssertionError.class)
-                .hasMessageContainingAll("no homestead has waits", "seed 4711", given.statusDate().toString())
+                .hasMessageContainingAll(
+                        "no homestead has waits",
+                        "seed 4711",
+                        given.statusDate().toString())
                 .satisfies(e -> {
                     String message = String.valueOf(e.getMessage());
                     String file = message.substring(message.indexOf("\n{") + 1);
                     assertThat(HomesteadFile.read(file.getBytes(java.nio.charset.StandardCharsets.UTF_8)))
-                            .isInstanceOfSatisfying(Reading.Accepted.class, r -> assertThat(
-                                            r.homestead().waits())
-                                    .hasSize(1));
+                            .isInstanceOfSatisfying(
+                                    Reading.Accepted.class,
+                                    r -> assertThat(r.homestead().waits()).hasSize(1));
                 });
     }
 
@@ -93,9 +99,8 @@ class ShrinkerTest {
     @Test
     void a_property_that_holds_says_nothing() {
         RandomHomestead given = HOMESTEADS.getFirst();
-        Property holds = new Property("there is a name", trial -> assertThat(
-                        trial.homestead().name())
-                .isNotBlank());
+        Property holds = new Property(
+                "there is a name", trial -> assertThat(trial.homestead().name()).isNotBlank());
         assertThatCode(() -> holds.holdsFor(new Trial(given.homestead(), given.statusDate()), "seed 1"))
                 .doesNotThrowAnyException();
     }

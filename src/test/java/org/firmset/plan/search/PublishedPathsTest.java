@@ -46,9 +46,7 @@ class PublishedPathsTest {
     }
 
     private static long days(SeasonPlan plan) {
-        return ChronoUnit.DAYS.between(
-                        Problems.STATUS_DATE, plan.finish().orElseThrow())
-                + 1;
+        return ChronoUnit.DAYS.between(Problems.STATUS_DATE, plan.finish().orElseThrow()) + 1;
     }
 
     private static List<String> stagesOnPath(SeasonPlan plan) {
@@ -105,8 +103,7 @@ class PublishedPathsTest {
         stage("six-seven", 20, "four-six", "five-six");
         SeasonPlan plan = plan();
         assertThat(days(plan)).isEqualTo(53);
-        assertThat(stagesOnPath(plan))
-                .containsExactly("one-two", "two-three", "three-five", "five-six", "six-seven");
+        assertThat(stagesOnPath(plan)).containsExactly("one-two", "two-three", "three-five", "five-six", "six-seven");
         assertThat(slack(plan)).isEqualTo(slack(plan, Map.of("two-four", 7, "two-five", 11, "four-six", 6)));
     }
 
@@ -140,7 +137,9 @@ class PublishedPathsTest {
         StageStory pour = plan.story("pour").orElseThrow();
         StageStory strip = plan.story("strip").orElseThrow();
         assertThat(strip.start()).isEqualTo(pour.finish().plusDays(3));
-        assertThat(plan.schedule().blocks().stream().mapToInt(WorkBlock::quarters).sum())
+        assertThat(plan.schedule().blocks().stream()
+                        .mapToInt(WorkBlock::quarters)
+                        .sum())
                 .as("labour; the wait is none")
                 .isEqualTo(3 * DAY);
         assertThat(plan.paths().getFirst().links())

@@ -41,8 +41,8 @@ class MonthlyValuesTest {
     @Test
     void no_day_is_outside_the_least_and_the_greatest_value() {
         LocalDate first = LocalDate.of(2027, 1, 1);
-        assertThat(first.datesUntil(first.plusYears(5))).allSatisfy(d -> assertThat(NUMBER_OF_MONTH.on(d))
-                .isBetween(1.0, 12.0));
+        assertThat(first.datesUntil(first.plusYears(5)))
+                .allSatisfy(d -> assertThat(NUMBER_OF_MONTH.on(d)).isBetween(1.0, 12.0));
     }
 
     @Test

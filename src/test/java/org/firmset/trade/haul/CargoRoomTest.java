@@ -33,11 +33,14 @@ class CargoRoomTest {
         assertThat(room).isEqualTo(pounds(1440));
         BigDecimal bags = room.value().divideToIntegralValue(pounds(80).value());
         assertThat(bags).isEqualByComparingTo("18");
-        assertThat(Math.ceilDiv(180, bags.intValueExact())).as("trips for 180 bags").isEqualTo(10);
+        assertThat(Math.ceilDiv(180, bags.intValueExact()))
+                .as("trips for 180 bags")
+                .isEqualTo(10);
     }
 
     @Test
     void a_vehicle_that_is_full_already_has_no_room_rather_than_less_than_none() {
-        assertThat(CargoRoom.of(pounds(1000), pounds(900), List.of(pounds(101)))).isEqualTo(pounds(0));
+        assertThat(CargoRoom.of(pounds(1000), pounds(900), List.of(pounds(101))))
+                .isEqualTo(pounds(0));
     }
 }
