@@ -3,6 +3,7 @@ package org.firmset.plan.search;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.MassLimit;
@@ -69,7 +70,7 @@ final class Supply {
     }
 
     private static int[] bayOrder(Rig rig) {
-        return java.util.stream.IntStream.range(0, rig.bays().size())
+        return IntStream.range(0, rig.bays().size())
                 .boxed()
                 .sorted(java.util.Comparator.comparingInt(b -> totalShare(rig, b)))
                 .mapToInt(Integer::intValue)
@@ -256,19 +257,22 @@ final class Supply {
         return fullest == Long.MIN_VALUE ? Integer.MAX_VALUE : whole(limit - fullest, material.millilitres());
     }
 
-    /** Whether packs of an earlier arrival may be used on a later day as far as the roof goes. */
-    boolean mayLieUntil(Reservation reservation, int useDay) {
-        Material material = model.material(reservation.material());
-        if (isLot(reservation.source())) {
-            return material.goodOn(
-                    model.days.get(useDay).date(),
-                    model.lot(reservation.source()).arrivedOn());
-        }
-        int day = dayOf(reservation.source());
-        return day <= useDay
-                && material.goodOn(
-                        model.days.get(useDay).date(), model.days.get(day).date())
-                && (!material.dry() || underRoof(material, day, useDay) >= reservation.packs());
+    /** Whether packs are still good when they are used on a later day. */
+    boolean isGoodUntil(Reservation reservation, int useDay) {
+        return model.material(reservation.material())
+                .goodOn(model.days.get(useDay).date(), arrival(reservation.source()));
+    }
+
+    LocalDate arrival(int source) {
+        return isLot(source)
+                ? model.lot(source).arrivedOn()
+                : model.days.get(dayOf(source)).date();
+    }
+
+    /** Whether everything dry fits under the roof on every day on which something dry arrives. */
+    boolean roofHolds() {
+        long limit = model.problem.site().dryStorageMillilitres();
+        return IntStream.range(0, dryArrivals.length).allMatch(d -> dryArrivals[d] == 0 || dryAtEndOfDay[d] <= limit);
     }
 
     void add(Reservation reservation) {
