@@ -71,11 +71,11 @@ public final class Units {
     }
 
     private static UnitsFault fault(Dimension dimension, String text, String problem) {
-        return new UnitsFault("'%s' %s; write a %s such as '%s', with one of the units %s"
+        return new UnitsFault("'%s' %s; write %s such as '%s', with one of the units %s"
                 .formatted(
                         text,
                         problem,
-                        dimension.word(),
+                        dimension == Dimension.ENERGY ? "an energy" : "a " + dimension.word(),
                         example(dimension),
                         String.join(", ", dimension.units().keySet())));
     }

@@ -8,7 +8,7 @@ public sealed interface PathLink {
 
     LocalDate to();
 
-    /** A stage at work. */
+    /** A stage at work; of one begun before the status date, the part that is still to do. */
     record Work(String stage, LocalDate from, LocalDate to) implements PathLink {}
 
     /** A wait that has to pass. */

@@ -5,33 +5,35 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.firmset.homestead.Cure;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Progress;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Wait;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.WaitKind;
 import org.firmset.trade.cure.Cement;
 import org.firmset.trade.cure.Strength;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a wait, a cure as the table of its days by the date of the finish. */
 final class WaitWriter {
     private final Optional<Climate> climate;
-    private final LocalDate firstFinish;
+    private final LocalDate statusDate;
     private final LocalDate lastFinish;
+    private final Map<String, LocalDate> finished = new HashMap<>();
     private final Map<Cure, List<Integer>> tables = new HashMap<>();
 
     WaitWriter(Homestead homestead, Optional<Climate> climate, LocalDate statusDate, List<LocalDate> siteDates) {
         this.climate = climate;
-        firstFinish = homestead.stages().stream()
-                .map(Stage::progress)
-                .filter(java.util.Objects::nonNull)
-                .map(p -> p.finishedOn() == null ? statusDate : p.finishedOn())
-                .min(LocalDate::compareTo)
-                .filter(d -> d.isBefore(statusDate))
-                .orElse(statusDate);
+        this.statusDate = statusDate;
         lastFinish = siteDates.isEmpty() ? statusDate : siteDates.getLast();
+        for (Stage stage : homestead.stages()) {
+            @Nullable Progress progress = stage.progress();
+            if (progress != null && progress.finishedOn() != null) {
+                finished.put(stage.key(), progress.finishedOn());
+            }
+        }
     }
 
     org.firmset.plan.Wait write(Wait wait) {
@@ -50,18 +52,25 @@ final class WaitWriter {
         if (cure == null || climate.isEmpty()) {
             return new LeastWait.Days(wait.leastDays());
         }
+        @Nullable LocalDate finish = finished.get(wait.from());
+        if (finish != null) {
+            return new LeastWait.Days(Math.max(wait.leastDays(), days(cure, climate.get(), finish)));
+        }
         List<Integer> days = tables.computeIfAbsent(cure, c -> table(c, climate.get())).stream()
                 .map(d -> Math.max(d, wait.leastDays()))
                 .toList();
-        return new LeastWait.ByFinishDate(firstFinish, days);
+        return new LeastWait.ByFinishDate(statusDate, days);
     }
 
     private List<Integer> table(Cure cure, Climate usual) {
-        Cement cement = Cement.valueOf(cure.cement().name());
-        int length = Math.toIntExact(lastFinish.toEpochDay() - firstFinish.toEpochDay() + 1);
-        return IntStream.range(0, Math.max(1, length))
-                .mapToObj(i -> Strength.calendarDaysTo(
-                        cure.strengthPercent() / 100.0, cement, firstFinish.plusDays(i), usual::meanOn))
+        return statusDate
+                .datesUntil(lastFinish.plusDays(1))
+                .map(finish -> days(cure, usual, finish))
                 .toList();
+    }
+
+    private static int days(Cure cure, Climate usual, LocalDate finish) {
+        Cement cement = Cement.valueOf(cure.cement().name());
+        return Strength.calendarDaysTo(cure.strengthPercent() / 100.0, cement, finish, usual::meanOn);
     }
 }

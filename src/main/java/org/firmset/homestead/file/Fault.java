@@ -9,16 +9,19 @@ package org.firmset.homestead.file;
  * @param remedy what to write instead
  */
 public record Fault(String pointer, String value, String problem, String remedy) {
+    /** Enough to see what is wrong; a hostile file gets no more. */
+    static final int MOST = 50;
+
     private static final int LONGEST_VALUE = 80;
 
     public Fault {
         value = value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "..." : value;
     }
 
-    /** All of it in one line, the place first. */
+    /** All of it in one line, the place first, without what a screen could take for a command. */
     public String line() {
         String where = pointer.isEmpty() ? "The file" : pointer;
         String what = value.isEmpty() ? "" : " [" + value + "]";
-        return where + what + " " + problem + ". " + remedy + ".";
+        return (where + what + " " + problem + ". " + remedy + ".").replaceAll("\\p{Cntrl}", "?");
     }
 }

@@ -26,7 +26,7 @@ public record Heading(String format, int version) {
             return List.of(new Fault(
                     "/" + FORMAT_PROPERTY,
                     written.isMissingNode() ? "" : written.toString(),
-                    "does not say that this is a " + format + " file",
+                    "does not say that this is a " + format.substring(format.indexOf('-') + 1) + " file",
                     "Write \"" + format + "\" if it is one"));
         }
         JsonNode number = document.path(VERSION_PROPERTY);

@@ -3,6 +3,7 @@ package org.firmset.homestead.file;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.firmset.homestead.Homestead;
 import tools.jackson.core.JacksonException;
@@ -26,6 +27,8 @@ public final class HomesteadFile {
     static final int LONGEST_BYTES = 8_000_000;
 
     private static final int DEEPEST = 32;
+    /** Some editors write it at the start of UTF-8. */
+    private static final byte[] BYTE_ORDER_MARK = {(byte) 0xef, (byte) 0xbb, (byte) 0xbf};
 
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
@@ -54,12 +57,22 @@ public final class HomesteadFile {
                     "Keep photos and notes elsewhere; a homestead file holds the description only");
         }
         try {
-            return read(MAPPER.readTree(bytes));
+            int start = startsWithMark(bytes) ? BYTE_ORDER_MARK.length : 0;
+            return read(MAPPER.readTree(bytes, start, bytes.length - start));
         } catch (JacksonException e) {
-            return refused(
-                    "is not readable as JSON " + place(e.getLocation()) + ": " + firstSentence(e.getOriginalMessage()),
-                    "Mend it there, or export the homestead again");
+            return notJson(place(e.getLocation()) + ": " + firstSentence(e.getOriginalMessage()));
+        } catch (NumberFormatException e) {
+            return notJson(": it holds a number out of all proportion");
         }
+    }
+
+    private static boolean startsWithMark(byte[] bytes) {
+        int length = BYTE_ORDER_MARK.length;
+        return bytes.length >= length && Arrays.equals(bytes, 0, length, BYTE_ORDER_MARK, 0, length);
+    }
+
+    private static Reading notJson(String whereAndWhy) {
+        return refused("is not readable as JSON" + whereAndWhy, "Mend it there, or export the homestead again");
     }
 
     private static Reading read(JsonNode root) {
@@ -80,7 +93,7 @@ public final class HomesteadFile {
     }
 
     private static String place(TokenStreamLocation location) {
-        return location == null ? "" : "at line %d, column %d".formatted(location.getLineNr(), location.getColumnNr());
+        return location == null ? "" : " at line %d, column %d".formatted(location.getLineNr(), location.getColumnNr());
     }
 
     private static String firstSentence(String message) {

@@ -22,7 +22,7 @@ public final class HomesteadRules {
         this.homestead = homestead;
     }
 
-    /** Everything that is wrong between the parts; empty when the homestead is sound. */
+    /** What is wrong between the parts, up to fifty faults; empty when the homestead is sound. */
     public static List<Fault> faults(Homestead homestead) {
         HomesteadRules rules = new HomesteadRules(homestead);
         rules.checkMoney();
@@ -36,7 +36,7 @@ public final class HomesteadRules {
         if (references.isEmpty()) {
             rules.faults.addAll(WaitRules.faults(homestead));
         }
-        return List.copyOf(rules.faults);
+        return rules.faults.stream().limit(Fault.MOST).toList();
     }
 
     private void checkMoney() {

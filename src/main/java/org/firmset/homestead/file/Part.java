@@ -25,8 +25,15 @@ import tools.jackson.databind.node.JsonNodeFactory;
 public record Part(
         String name, Class<?> type, boolean list, boolean optional, Described described, RecordComponent component) {
 
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> recordType) {
+            return Arrays.stream(recordType.getRecordComponents()).map(Part::of).toList();
+        }
+    };
+
     public static List<Part> of(Class<?> recordType) {
-        return Arrays.stream(recordType.getRecordComponents()).map(Part::of).toList();
+        return PARTS.get(recordType);
     }
 
     private static Part of(RecordComponent component) {

@@ -13,9 +13,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Reads records from JSON by their components, and gathers every fault on the way. Not thread-safe; use one a file. */
 final class RecordReader {
-    /** Enough to see what is wrong; a hostile file gets no more. */
-    private static final int MOST_FAULTS = 50;
-
     private final List<Fault> faults = new ArrayList<>();
 
     List<Fault> faults() {
@@ -81,7 +78,7 @@ final class RecordReader {
             return null;
         }
         List<Object> values = new ArrayList<>();
-        for (int i = 0; i < array.size() && faults.size() < MOST_FAULTS; i++) {
+        for (int i = 0; i < array.size() && faults.size() < Fault.MOST; i++) {
             Object value = readValue(array.get(i), part, pointer + "/" + i);
             if (value != null) {
                 values.add(value);
@@ -107,7 +104,7 @@ final class RecordReader {
     }
 
     private void fault(String pointer, String value, String problem, String remedy) {
-        if (faults.size() < MOST_FAULTS) {
+        if (faults.size() < Fault.MOST) {
             faults.add(new Fault(pointer, value, problem, remedy));
         }
     }

@@ -30,7 +30,9 @@ final class References {
         });
         Walk.through(homestead, "", (owner, part, value, pointer) -> {
             String kind = part.described().names();
-            if (!kind.isEmpty() && !keys.getOrDefault(kind, Set.of()).contains((String) value)) {
+            if (faults.size() < Fault.MOST
+                    && !kind.isEmpty()
+                    && !keys.getOrDefault(kind, Set.of()).contains((String) value)) {
                 faults.add(new Fault(
                         pointer,
                         (String) value,

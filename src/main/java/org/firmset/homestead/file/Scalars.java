@@ -1,5 +1,7 @@
 package org.firmset.homestead.file;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -36,6 +38,9 @@ final class Scalars {
     static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
     static final int LONGEST_TEXT = 2000;
     private static final Set<Class<?>> WHOLE_NUMBERS = Set.of(int.class, Integer.class);
+    /** Enough in any currency, and little enough that sums of prices stay exact. */
+    private static final BigDecimal MOST_MONEY = new BigDecimal("10000000000");
+
     private static final LocalDate FIRST_DATE = LocalDate.of(1990, 1, 1);
     private static final LocalDate LAST_DATE = LocalDate.of(2199, 12, 31);
 
@@ -134,6 +139,7 @@ final class Scalars {
                 text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t'),
                 "holds control characters",
                 "Take them out");
+        require(UTF_8.newEncoder().canEncode(text), "holds half a character", "Write it again");
         return text;
     }
 
@@ -165,6 +171,10 @@ final class Scalars {
         if (type == Money.class) {
             Money money = Cash.parse(text);
             require(!money.isNegative(), "is negative", "Write an amount of 0 or more");
+            require(
+                    Cash.amountOf(money).compareTo(MOST_MONEY) <= 0,
+                    "is too much",
+                    "The most is " + MOST_MONEY.toPlainString());
             return money;
         }
         return measured(text, java.util.Objects.requireNonNull(DIMENSIONS.get(type)), described);

@@ -15,6 +15,8 @@ import org.firmset.homestead.Wait;
 
 /** Waits do not contradict themselves and lead in no circle. */
 final class WaitRules {
+    private static final int MOST_TOLD = 30;
+
     private final Homestead homestead;
     private final List<Fault> faults = new ArrayList<>();
 
@@ -61,12 +63,21 @@ final class WaitRules {
             faults.add(new Fault(
                     "/waits",
                     "",
-                    "lead in a circle, so none of these can ever start: "
-                            + circle.stream()
-                                    .map(k -> names.getOrDefault(k, k) + " (" + k + ")")
-                                    .collect(Collectors.joining(", then ")),
+                    "lead in a circle, so none of these can ever start: " + told(circle, names),
                     "Take out or turn round one of the waits between them"));
         }
+    }
+
+    private static String told(List<String> circle, Map<String, String> names) {
+        List<String> stages = circle.stream()
+                .map(k -> names.getOrDefault(k, k) + " (" + k + ")")
+                .toList();
+        if (stages.size() <= MOST_TOLD) {
+            return String.join(", then ", stages);
+        }
+        int left = stages.size() - MOST_TOLD;
+        return String.join(", then ", stages.subList(0, MOST_TOLD - 1)) + ", then " + left + " more, then "
+                + stages.getLast();
     }
 
     /** Depth-first without recursion: a long chain in a hostile file must not exhaust the stack. */

@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.firmset.plan.Bound;
+import org.firmset.plan.Material;
+import org.firmset.plan.Need;
 import org.firmset.plan.Stage;
+import org.firmset.plan.StockLot;
 
 /** What no plan can beat, reckoned without searching: waits and single days, and labour against hours. */
 final class Bounds {
@@ -17,9 +20,9 @@ final class Bounds {
         this.windows = windows;
     }
 
-    Bound bound(long materialCents) {
+    Bound bound() {
         int trips = fewestTrips();
-        return new Bound(earliestFinishes(), trips, cheapest(trips) + materialCents);
+        return new Bound(earliestFinishes(), trips, cheapest(trips) + leastMaterialCents());
     }
 
     private Map<String, LocalDate> earliestFinishes() {
@@ -45,12 +48,12 @@ final class Bounds {
         return latest < 0 ? latest : Math.max(latest, dayThatHolds(labourUpTo(lane)));
     }
 
-    /** Labour of a subproject and of everything that must come before it. */
+    /** Labour of a subproject and of everything that must come before what is left of it. */
     private long labourUpTo(int lane) {
         boolean[] wanted = new boolean[model.stageCount];
         for (int s : windows.order().reversed()) {
             wanted[s] |= model.laneOf[s] == lane;
-            if (wanted[s]) {
+            if (wanted[s] && !model.stage(s).finished()) {
                 model.before.get(s).forEach(l -> wanted[l.from] = true);
             }
         }
@@ -85,6 +88,34 @@ final class Bounds {
             labour -= hours[hours.length - ++trips];
         }
         return trips;
+    }
+
+    /** What is not on site, or has gone off before the first site day, has to be bought. */
+    private long leastMaterialCents() {
+        long cents = 0;
+        for (Material material : model.problem.materials()) {
+            long toBuy = packsNeeded(material) - goodStock(material);
+            cents += Math.max(0, toBuy) * material.cents();
+        }
+        return cents;
+    }
+
+    private long packsNeeded(Material material) {
+        return model.problem.stages().stream()
+                .filter(s -> !s.finished())
+                .flatMap(s -> s.needs().stream())
+                .filter(n -> n.material().equals(material.id()))
+                .mapToLong(Need::packs)
+                .sum();
+    }
+
+    private long goodStock(Material material) {
+        return model.problem.site().stock().stream()
+                .filter(l -> l.material().equals(material.id()))
+                .filter(l -> model.dayCount() > 0
+                        && material.goodOn(model.days.getFirst().date(), l.arrivedOn()))
+                .mapToLong(StockLot::packs)
+                .sum();
     }
 
     private long cheapest(int trips) {

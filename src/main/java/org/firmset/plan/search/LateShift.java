@@ -1,8 +1,10 @@
 package org.firmset.plan.search;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.firmset.plan.Stage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -124,7 +126,7 @@ final class LateShift {
             case SPLITTABLE -> fillBackwards(moved, finish);
             case IN_ONE_GO, UNBROKEN_DAYS -> sameBlocks(moved, planned, finish);
         };
-        return placed && (keepSupplies(moved, planned) || placer.fetchFor(moved, genes)) ? moved : null;
+        return placed && (keepSupplies(moved, planned) || fetchAnew(moved)) ? moved : null;
     }
 
     private boolean sameBlocks(Placement moved, Placement planned, int finish) {
@@ -142,7 +144,7 @@ final class LateShift {
     }
 
     private boolean fillBackwards(Placement moved, int finish) {
-        var stage = model.stage(moved.stage);
+        Stage stage = model.stage(moved.stage);
         int least = stage.effectiveLeastBlock();
         int left = stage.labourQuarters();
         for (int d = finish; d >= 0 && left > 0; d--) {
@@ -170,13 +172,59 @@ final class LateShift {
     private boolean keepSupplies(Placement moved, Placement planned) {
         int last = moved.finishDay();
         for (Reservation reservation : planned.reservations) {
-            if (!ledger.supply.mayLieUntil(reservation, last)) {
-                moved.reservations.clear();
+            if (!ledger.supply.isGoodUntil(reservation, last)) {
                 return false;
             }
             moved.reservations.add(new Reservation(
                     reservation.source(), reservation.bay(), reservation.material(), reservation.packs(), last));
         }
+        return comeInStep(moved) && holdsWith(moved);
+    }
+
+    /** What cannot lie on site that long comes later, with runs of trips that are made anyhow. */
+    private boolean fetchAnew(Placement moved) {
+        moved.reservations.clear();
+        return placer.fetchFor(moved, genes)
+                && moved.reservations.stream().allMatch(this::comesAnyhow)
+                && holdsWith(moved);
+    }
+
+    private boolean comesAnyhow(Reservation reservation) {
+        Supply supply = ledger.supply;
+        return supply.isLot(reservation.source()) || ledger.tripIsMade(supply.tripOf(reservation.source()));
+    }
+
+    /** Other blocks than planned may need the same packs sooner than they come. */
+    private boolean comeInStep(Placement moved) {
+        Stage stage = model.stage(moved.stage);
+        for (int n = 0; n < stage.needs().size(); n++) {
+            int done = 0;
+            for (Block block : moved.blocks) {
+                done += block.quarters();
+                int used = stage.needs().get(n).usedWhen(done, stage.labourQuarters());
+                if (used > packsBy(block.day(), model.needMaterial[moved.stage][n], moved)) {
+                    return false;
+                }
+            }
+        }
         return true;
+    }
+
+    private int packsBy(int day, int material, Placement moved) {
+        LocalDate date = model.days.get(day).date();
+        return moved.reservations.stream()
+                .filter(r -> r.material() == material
+                        && !ledger.supply.arrival(r.source()).isAfter(date))
+                .mapToInt(Reservation::packs)
+                .sum();
+    }
+
+    /** Each block was looked at by itself; together, and with the runs they need, they may still be too much. */
+    private boolean holdsWith(Placement moved) {
+        ledger.add(moved);
+        boolean holds = ledger.supply.roofHolds()
+                && moved.blocks.stream().allMatch(b -> ledger.quartersLeft(b.day()) >= 0 && ledger.lasts(b.day(), 0));
+        ledger.remove(moved);
+        return holds;
     }
 }

@@ -90,40 +90,48 @@ final class Ledger {
 
     /** Whether the trip's battery stays above its floor when {@code more} Wh are taken on a day. */
     boolean lasts(int day, long more) {
-        return !powered || lowestAfter(model.tripOfDay[day], day, more) >= 0;
+        return !powered || lastsWithAllTheGeneratorGives(model.tripOfDay[day], day, more);
     }
 
-    /** Below zero when the battery would go under its floor on some day of the trip, however the generator helps. */
-    private long lowestAfter(int trip, int day, long more) {
+    /** Energy made too early is lost at worst, so the most the generator gives is tried on every day. */
+    private boolean lastsWithAllTheGeneratorGives(int trip, int day, long more) {
         long usable = model.problem.site().usableWattHours();
-        long generator = model.problem.site().generatorWattHoursPerDay();
         long charge = usable;
         for (int d = model.firstDayOfTrip[trip]; d <= model.lastDayOfTrip[trip]; d++) {
-            charge += model.days.get(d).harvestWattHours() - energyUse[d] - (d == day ? more : 0);
+            charge += generatorPerDay() - shortOfSun(d) - (d == day ? more : 0);
             if (charge < 0) {
-                charge += Math.min(generator, -charge);
-                if (charge < 0) {
-                    return charge;
-                }
+                return false;
             }
             charge = Math.min(charge, usable);
         }
-        return 0;
+        return true;
     }
 
-    /** Energy the generator gives on each day so that the battery lasts. */
+    private long generatorPerDay() {
+        return model.problem.site().generatorWattHoursPerDay();
+    }
+
+    /** What a day takes out of the battery; below zero when the sun gives more than is used. */
+    private long shortOfSun(int day) {
+        return energyUse[day] - model.days.get(day).harvestWattHours();
+    }
+
+    /** Energy the generator gives on each day so that the battery lasts: as late and as little as can be. */
     long[] generatorUse() {
         long usable = model.problem.site().usableWattHours();
+        long[] neededInTheMorning = new long[model.dayCount() + 1];
         long[] result = new long[model.dayCount()];
         for (int t = 0; t < model.tripCount(); t++) {
+            int last = model.lastDayOfTrip[t];
+            neededInTheMorning[last + 1] = 0;
+            for (int d = last; d > model.firstDayOfTrip[t]; d--) {
+                neededInTheMorning[d] = Math.max(0, neededInTheMorning[d + 1] + shortOfSun(d) - generatorPerDay());
+            }
             long charge = usable;
-            for (int d = model.firstDayOfTrip[t]; d <= model.lastDayOfTrip[t]; d++) {
-                charge += model.days.get(d).harvestWattHours() - energyUse[d];
-                if (charge < 0) {
-                    result[d] = -charge;
-                    charge = 0;
-                }
-                charge = Math.min(charge, usable);
+            for (int d = model.firstDayOfTrip[t]; d <= last; d++) {
+                charge -= shortOfSun(d);
+                result[d] = Math.max(0, neededInTheMorning[d + 1] - charge);
+                charge = Math.min(charge + result[d], usable);
             }
         }
         return result;

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.firmset.measure.Hours;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Material;
 import org.firmset.plan.Obstacle;
@@ -42,6 +43,7 @@ final class Obstacles {
         if (found.isEmpty()) {
             materials();
             order();
+            longestWaits();
             allLabour();
         }
         return found;
@@ -121,16 +123,25 @@ final class Obstacles {
                     name(s),
                     hours(first(s)),
                     hours(mostHours(s)));
-        } else if (IntStream.range(0, days.size())
-                .noneMatch(d -> windows.takes(s, d) >= first(s) && stage.wattHours(first(s)) <= energy(d))) {
+        } else if (stage.wattHours(first(s)) > mostEnergy(s)) {
             prove(
                     Rule.POWER,
                     List.of(s),
-                    "%s takes %,d Wh on one day, but battery, sun and generator never give more"
-                            + " than %,d Wh. Split it, or bring more power.",
+                    "%s takes %,d Wh on one day, but on the days that have the hours for it, battery, sun and"
+                            + " generator never give more than %,d Wh. Split it, or bring more power.",
                     name(s),
                     stage.wattHours(first(s)),
                     mostEnergy(s));
+        } else if (!canBeDivided(stage)) {
+            prove(
+                    Rule.LABOUR,
+                    List.of(s),
+                    "%s takes %s of labour, which cannot be divided into days of at least %s and at most %s. Change"
+                            + " one of the three.",
+                    name(s),
+                    hours(stage.labourQuarters()),
+                    hours(stage.effectiveLeastBlock()),
+                    hours(stage.mostBlockQuarters()));
         } else if (windows.finishAlone(s, 0) == Windows.NONE) {
             prove(
                     Rule.HOURS,
@@ -140,6 +151,12 @@ final class Obstacles {
                     name(s),
                     hours(stage.labourQuarters()));
         }
+    }
+
+    /** In as few days as the most allows, each gets the largest share there can be. */
+    private static boolean canBeDivided(Stage stage) {
+        int fewestDays = Math.ceilDiv(stage.labourQuarters(), stage.mostBlockQuarters());
+        return (long) fewestDays * stage.effectiveLeastBlock() <= stage.labourQuarters();
     }
 
     private int first(int s) {
@@ -162,9 +179,10 @@ final class Obstacles {
                 + model.days.get(day).harvestWattHours();
     }
 
+    /** On the days that have the hours for it. */
     private long mostEnergy(int s) {
         return IntStream.range(0, model.dayCount())
-                .filter(d -> model.allowed[s][d])
+                .filter(d -> windows.takes(s, d) >= first(s))
                 .mapToLong(this::energy)
                 .max()
                 .orElse(0);
@@ -192,10 +210,10 @@ final class Obstacles {
             prove(
                     Rule.SHUT,
                     List.of(s),
-                    "%s may not be done on any open date on which %d people come (%s). Open other"
+                    "%s may not be done on any open date on which %s (%s). Open other"
                             + " dates, or change what it needs.",
                     name(s),
-                    stage.crew(),
+                    stage.crew() == 1 ? "somebody comes" : stage.crew() + " people come",
                     why);
         } else {
             prove(
@@ -206,10 +224,8 @@ final class Obstacles {
         }
     }
 
-    private String hours(int quarters) {
-        return String.format(Locale.ROOT, "%.2f h", quarters / 4.0)
-                .replace(".00", "")
-                .replace("0 h", "0 h");
+    private static String hours(int quarters) {
+        return new Hours(quarters).toString();
     }
 
     private void materials() {
@@ -240,12 +256,10 @@ final class Obstacles {
 
     private boolean canCome(int m) {
         Supply supply = new Ledger(model).supply;
-        int last = model.dayCount() - 1;
         for (int source = supply.lotCount(); source < supply.sourceEnd(); source++) {
-            int use = supply.dayOf(source);
             int bays = supply.isDelivery(source) ? 1 : supply.baysOf(source).length;
-            for (int bay = 0; bay < bays && use <= last; bay++) {
-                if (supply.available(source, bay, m, 1, use) > 0) {
+            for (int bay = 0; bay < bays; bay++) {
+                if (supply.carries(source, bay, m) > 0) {
                     return true;
                 }
             }
@@ -279,6 +293,31 @@ final class Obstacles {
                         LocalDate.ofEpochDay(windows.earliestEpoch(s)));
             }
         }
+    }
+
+    private void longestWaits() {
+        for (int s = 0; s < model.stageCount; s++) {
+            boolean judged = !model.stage(s).finished() && model.stage(s).startedOn() == null;
+            if (judged && windows.earliestFinishDay(s) != Windows.NONE) {
+                for (Link link : model.before.get(s)) {
+                    if (link.hasMost() && !windows.canStartInTime(link)) {
+                        tooLate(s, link);
+                    }
+                }
+            }
+        }
+    }
+
+    private void tooLate(int s, Link link) {
+        prove(
+                Rule.WAITS,
+                List.of(s, link.from),
+                "%s must start at most %d days after %s is finished, but whenever that is, there is no open date in that"
+                        + " time on which it may be done and all it waits for is over. Add open dates, or allow more"
+                        + " days.",
+                name(s),
+                link.source.mostDays(),
+                name(link.from));
     }
 
     private void allLabour() {
@@ -368,7 +407,7 @@ final class Obstacles {
             case Reason.FirstSiteDay f -> Rule.HOURS;
             case Reason.HoursTaken h -> Rule.HOURS;
             case Reason.TripNotMade t -> Rule.HOURS;
-            case Reason.NoGain n -> Rule.WAITS;
+            case Reason.NoGain n -> Rule.LABOUR;
         };
     }
 }

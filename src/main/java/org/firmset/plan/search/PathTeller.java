@@ -17,14 +17,14 @@ import org.firmset.plan.Reason;
 final class PathTeller {
     private final Model model;
     private final Draft draft;
-    private final Reason[] reasons;
+    private final WhyNot whyNot;
     private final int[] slackDays;
 
-    PathTeller(Draft draft, Reason[] reasons, int[] slackDays) {
+    PathTeller(Draft draft, WhyNot whyNot, int[] slackDays) {
         this.slackDays = slackDays;
         this.model = draft.model;
         this.draft = draft;
-        this.reasons = reasons;
+        this.whyNot = whyNot;
     }
 
     /** One path for each subproject with work left, the last to finish first. */
@@ -59,18 +59,16 @@ final class PathTeller {
     }
 
     private LocalDate start(int s) {
-        LocalDate begun = model.stage(s).startedOn();
         LocalDate finished = model.stage(s).finishedOn();
-        if (begun != null) {
-            return begun;
+        if (finished == null) {
+            return model.days.get(draft.placement(s).startDay()).date();
         }
-        return finished != null
-                ? finished
-                : model.days.get(draft.placement(s).startDay()).date();
+        LocalDate begun = model.stage(s).startedOn();
+        return begun == null ? finished : begun;
     }
 
     private Optional<Integer> before(int s, Deque<PathLink> links, Set<Integer> told) {
-        Reason reason = reasons[s];
+        Reason reason = whyNot.plannedSooner(s);
         if (reason instanceof Reason.HoursTaken taken) {
             Optional<Integer> holder = holder(taken, told);
             if (holder.isPresent()) {

@@ -40,8 +40,8 @@ final class PlanWriter {
     SeasonPlan write() {
         Schedule schedule = schedule();
         Totals totals = new Costs(model, builder.ledger()).totals(draft);
-        Reason[] reasons = reasons();
-        List<StageStory> stories = stories(reasons);
+        WhyNot whyNot = new WhyNot(draft, builder, genes);
+        List<StageStory> stories = stories(whyNot);
         int[] slackDays = stories.stream().mapToInt(StageStory::slackDays).toArray();
         return new SeasonPlan(
                 model.problem.statusDate(),
@@ -49,9 +49,9 @@ final class PlanWriter {
                 schedule,
                 finishes(),
                 totals,
-                new Bounds(model, windows).bound(totals.materialCents()),
+                new Bounds(model, windows).bound(),
                 stories,
-                new PathTeller(draft, reasons, slackDays).paths());
+                new PathTeller(draft, whyNot, slackDays).paths());
     }
 
     private Schedule schedule() {
@@ -142,20 +142,11 @@ final class PlanWriter {
         return result;
     }
 
-    private Reason[] reasons() {
-        WhyNot whyNot = new WhyNot(draft, builder, genes);
-        Reason[] result = new Reason[model.stageCount];
-        for (int s = 0; s < result.length; s++) {
-            result[s] = whyNot.sooner(s);
-        }
-        return result;
-    }
-
-    private List<StageStory> stories(Reason[] reasons) {
+    private List<StageStory> stories(WhyNot whyNot) {
         @Nullable Placement[] late = new LateShift(draft, builder, windows, genes).shift();
         List<StageStory> result = new ArrayList<>();
         for (int s = 0; s < model.stageCount; s++) {
-            result.add(story(s, late[s], reasons[s]));
+            result.add(story(s, late[s], whyNot.sooner(s)));
         }
         return result;
     }

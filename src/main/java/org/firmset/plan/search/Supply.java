@@ -1,7 +1,9 @@
 package org.firmset.plan.search;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.MassLimit;
@@ -68,7 +70,7 @@ final class Supply {
     }
 
     private static int[] bayOrder(Rig rig) {
-        return java.util.stream.IntStream.range(0, rig.bays().size())
+        return IntStream.range(0, rig.bays().size())
                 .boxed()
                 .sorted(java.util.Comparator.comparingInt(b -> sharedUse(rig, b)))
                 .mapToInt(Integer::intValue)
@@ -184,14 +186,21 @@ final class Supply {
                         model.days.get(useDay).date(), model.days.get(day).date())) {
             return 0;
         }
-        int packs = Math.min(wanted, isDelivery(source) ? onTruck(source, m) : onRun(source, bay, m));
+        int packs = Math.min(wanted, carries(source, bay, m));
         return packs > 0 && material.dry() ? Math.min(packs, underRoof(material, day, useDay)) : packs;
     }
 
+    /** How many packs still go onto a run or a delivery, whatever room there is for them on site. */
+    int carries(int source, int bay, int m) {
+        return isDelivery(source) ? onTruck(source, m) : onRun(source, bay, m);
+    }
+
     private int fromLot(int lot, int m, int wanted, int useDay) {
+        LocalDate use = model.days.get(useDay).date();
+        LocalDate arrived = model.lot(lot).arrivedOn();
         boolean fits = model.materialIndex.of(model.lot(lot).material()) == m
-                && model.material(m)
-                        .goodOn(model.days.get(useDay).date(), model.lot(lot).arrivedOn());
+                && !use.isBefore(arrived)
+                && model.material(m).goodOn(use, arrived);
         return fits ? Math.min(wanted, lotLeft[lot]) : 0;
     }
 
@@ -252,19 +261,22 @@ final class Supply {
         return fullest == Long.MIN_VALUE ? Integer.MAX_VALUE : whole(limit - fullest, material.millilitres());
     }
 
-    /** Whether packs of an earlier arrival may be used on a later day as far as the roof goes. */
-    boolean mayLieUntil(Reservation reservation, int useDay) {
-        Material material = model.material(reservation.material());
-        if (isLot(reservation.source())) {
-            return material.goodOn(
-                    model.days.get(useDay).date(),
-                    model.lot(reservation.source()).arrivedOn());
-        }
-        int day = dayOf(reservation.source());
-        return day <= useDay
-                && material.goodOn(
-                        model.days.get(useDay).date(), model.days.get(day).date())
-                && (!material.dry() || underRoof(material, day, useDay) >= reservation.packs());
+    /** Whether packs are still good when they are used on a later day. */
+    boolean isGoodUntil(Reservation reservation, int useDay) {
+        return model.material(reservation.material())
+                .goodOn(model.days.get(useDay).date(), arrival(reservation.source()));
+    }
+
+    LocalDate arrival(int source) {
+        return isLot(source)
+                ? model.lot(source).arrivedOn()
+                : model.days.get(dayOf(source)).date();
+    }
+
+    /** Whether everything dry fits under the roof on every day on which something dry arrives. */
+    boolean roofHolds() {
+        long limit = model.problem.site().dryStorageMillilitres();
+        return IntStream.range(0, dryArrivals.length).allMatch(d -> dryArrivals[d] == 0 || dryAtEndOfDay[d] <= limit);
     }
 
     void add(Reservation reservation) {

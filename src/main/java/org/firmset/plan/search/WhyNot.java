@@ -32,6 +32,11 @@ final class WhyNot {
         if (begun != null) {
             return new Reason.Begun(begun);
         }
+        return plannedSooner(s);
+    }
+
+    /** Why the planned part of a placed stage, begun or not, does not start one site day sooner. */
+    Reason plannedSooner(int s) {
         Placement placement = draft.placement(s);
         int day = placement.startDay();
         if (day == 0) {

@@ -116,6 +116,30 @@ final class Windows {
         return from == NONE ? NONE : finishAlone(s, model.dayFrom(from));
     }
 
+    /** Whether the stage after can start before the longest wait is over, for some finish of the stage before. */
+    boolean canStartInTime(Link link) {
+        int earliest = earliestEpoch(link.to);
+        if (link.fromIsDone()) {
+            return startsWithin(link.to, earliest, link.latestEpoch(0));
+        }
+        for (int d = earliestFinishDay[link.from]; d < model.dayCount(); d++) {
+            int from = Math.max(earliest, link.readyEpoch(d));
+            if (startsWithin(link.to, from, link.latestEpoch(model.dayEpoch[d]))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean startsWithin(int s, int fromEpoch, int untilEpoch) {
+        for (int d = model.dayFrom(fromEpoch); d < model.dayCount() && model.dayEpoch[d] <= untilEpoch; d++) {
+            if (takes(s, d) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** When a stage would finish that starts on or after a site day and has all days to itself. */
     int finishAlone(int s, int fromDay) {
         for (int start = fromDay; start < model.dayCount(); start++) {

@@ -12,7 +12,9 @@ public final class Sun {
      * @param yieldPercent what arrives after all losses, 0 to 100
      */
     public static double wattHours(double panelWatts, double sunHours, int yieldPercent) {
-        if (panelWatts < 0 || sunHours < 0 || sunHours > 24 || yieldPercent < 0 || yieldPercent > 100) {
+        boolean inRange =
+                panelWatts >= 0 && sunHours >= 0 && sunHours <= 24 && yieldPercent >= 0 && yieldPercent <= 100;
+        if (!inRange) {
             throw new IllegalArgumentException("panelWatts [" + panelWatts + "], sunHours [" + sunHours
                     + "] or yieldPercent [" + yieldPercent + "] is out of range");
         }

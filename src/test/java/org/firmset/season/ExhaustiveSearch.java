@@ -1,0 +1,166 @@
+package org.firmset.season;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.firmset.plan.Layout;
+import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.SiteDay;
+import org.firmset.plan.Stage;
+import org.firmset.plan.Trip;
+import org.firmset.plan.Wait;
+
+/**
+ * Says whether a small problem without materials has a plan, by looking at every way to spend every quarter-hour of
+ * every site day. It follows the hard rules word for word and shares no code with the planner.
+ */
+final class ExhaustiveSearch {
+    enum Answer {
+        POSSIBLE,
+        IMPOSSIBLE,
+        GAVE_UP
+    }
+
+    private static final int MOST_STATES = 200_000;
+
+    private final PlanningProblem problem;
+    private final List<Stage> stages;
+    private final List<SiteDay> days;
+    private final Set<String> hopeless = new HashSet<>();
+    private final int[] left;
+    private final LocalDate[] finish;
+
+    private ExhaustiveSearch(PlanningProblem problem) {
+        this.problem = problem;
+        stages = problem.stages();
+        days = problem.trips().stream().flatMap(t -> t.days().stream()).toList();
+        left = stages.stream().mapToInt(Stage::labourQuarters).toArray();
+        finish = stages.stream()
+                .map(s -> s.finishedOn() == null ? LocalDate.MAX : s.finishedOn())
+                .toArray(LocalDate[]::new);
+    }
+
+    static Answer search(PlanningProblem problem) {
+        ExhaustiveSearch search = new ExhaustiveSearch(problem);
+        boolean found = search.from(0, problem.site().usableWattHours());
+        return found ? Answer.POSSIBLE : search.hopeless.size() >= MOST_STATES ? Answer.GAVE_UP : Answer.IMPOSSIBLE;
+    }
+
+    private boolean from(int day, long charge) {
+        if (Arrays.stream(left).allMatch(l -> l == 0)) {
+            return true;
+        }
+        if (day == days.size() || hopeless.size() >= MOST_STATES) {
+            return false;
+        }
+        long full = startsTrip(day) ? problem.site().usableWattHours() : charge;
+        String state = day + " " + full + Arrays.toString(left) + Arrays.toString(finish);
+        if (hopeless.contains(state)) {
+            return false;
+        }
+        boolean found = choose(day, 0, new int[stages.size()], full);
+        if (!found) {
+            hopeless.add(state);
+        }
+        return found;
+    }
+
+    private boolean startsTrip(int day) {
+        return problem.trips().stream()
+                .map(Trip::firstDate)
+                .anyMatch(days.get(day).date()::equals);
+    }
+
+    /** Tries every amount of the stages from {@code s} on, those before being chosen. */
+    private boolean choose(int day, int s, int[] amounts, long charge) {
+        if (s == stages.size()) {
+            return spend(day, amounts, charge);
+        }
+        Stage stage = stages.get(s);
+        int room = days.get(day).labourQuarters() - Arrays.stream(amounts, 0, s).sum();
+        int most = mayWork(stage, days.get(day)) ? Math.min(Math.min(room, left[s]), stage.mostBlockQuarters()) : 0;
+        int least = stage.layout() == Layout.IN_ONE_GO ? stage.labourQuarters() : stage.effectiveLeastBlock();
+        for (int amount = most; amount >= Math.max(1, least); amount--) {
+            amounts[s] = amount;
+            if (choose(day, s + 1, amounts, charge)) {
+                return true;
+            }
+        }
+        amounts[s] = 0;
+        boolean mustGoOn = stage.layout() == Layout.UNBROKEN_DAYS && left[s] > 0 && left[s] < stage.labourQuarters();
+        return !mustGoOn && choose(day, s + 1, amounts, charge);
+    }
+
+    private boolean mayWork(Stage stage, SiteDay day) {
+        return day.people() >= stage.crew()
+                && stage.shut().stream().noneMatch(x -> x.covers(day.date()))
+                && problem.pins().stream()
+                        .filter(p -> p.stage().equals(stage.id()))
+                        .allMatch(p -> p.dates().contains(day.date()));
+    }
+
+    private boolean spend(int day, int[] amounts, long charge) {
+        LocalDate date = days.get(day).date();
+        long energy = charge + days.get(day).harvestWattHours() + problem.site().generatorWattHoursPerDay();
+        for (int s = 0; s < amounts.length; s++) {
+            energy -= Math.ceilDiv(stages.get(s).wattHoursPerHour() * amounts[s], 4);
+        }
+        if (energy < 0) {
+            return false;
+        }
+        int[] leftBefore = left.clone();
+        LocalDate[] finishBefore = finish.clone();
+        for (int s = 0; s < amounts.length; s++) {
+            left[s] -= amounts[s];
+            finish[s] = amounts[s] > 0 && left[s] == 0 ? date : finish[s];
+        }
+        boolean found = unbrokenHolds(day, amounts)
+                && waitsHold(date, amounts, leftBefore)
+                && from(day + 1, Math.min(energy, problem.site().usableWattHours()));
+        System.arraycopy(leftBefore, 0, left, 0, left.length);
+        System.arraycopy(finishBefore, 0, finish, 0, finish.length);
+        return found;
+    }
+
+    /** What is begun and must go on needs a site day tomorrow. */
+    private boolean unbrokenHolds(int day, int[] amounts) {
+        for (int s = 0; s < amounts.length; s++) {
+            boolean mustGoOn = stages.get(s).layout() == Layout.UNBROKEN_DAYS && amounts[s] > 0 && left[s] > 0;
+            boolean goesOn = day + 1 < days.size()
+                    && days.get(day + 1).date().equals(days.get(day).date().plusDays(1));
+            if (mustGoOn && !goesOn) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean waitsHold(LocalDate date, int[] amounts, int[] leftBefore) {
+        for (Wait wait : problem.waits()) {
+            int from = indexOf(wait.from());
+            int to = indexOf(wait.to());
+            if (amounts[to] == 0) {
+                continue;
+            }
+            Stage after = stages.get(to);
+            boolean starts = after.startedOn() == null && leftBefore[to] == after.labourQuarters();
+            if (left[from] > 0
+                    || date.isBefore(finish[from].plusDays(wait.least().daysAfter(finish[from])))
+                    || (starts && date.isAfter(finish[from].plusDays(wait.mostDays())))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int indexOf(String id) {
+        for (int s = 0; s < stages.size(); s++) {
+            if (stages.get(s).id().equals(id)) {
+                return s;
+            }
+        }
+        throw new IllegalArgumentException("stage [" + id + "] is not known");
+    }
+}

@@ -1,0 +1,74 @@
+package org.firmset.season;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.firmset.homestead.DeliveryTerms;
+import org.firmset.homestead.Material;
+import org.firmset.homestead.Price;
+import org.firmset.homestead.StockLot;
+import org.firmset.homestead.Supplier;
+import org.firmset.measure.Cash;
+import org.firmset.measure.Length;
+import org.firmset.measure.Mass;
+import org.firmset.measure.Volume;
+import org.jspecify.annotations.Nullable;
+
+/** Materials, who sells them and what is on site already, made by chance. */
+record RandomSupplies(List<Material> materials, List<Supplier> suppliers, List<StockLot> stock) {
+    static RandomSupplies of(Dice dice, Size size, LocalDate statusDate) {
+        List<Material> materials = IntStream.rangeClosed(1, dice.between(0, size.mostMaterials()))
+                .mapToObj(i -> material(dice, i))
+                .toList();
+        if (materials.isEmpty()) {
+            return new RandomSupplies(materials, List.of(), List.of());
+        }
+        List<Supplier> suppliers = IntStream.rangeClosed(1, dice.between(1, 3))
+                .mapToObj(i -> supplier(dice, i, materials, statusDate))
+                .toList();
+        List<StockLot> stock = IntStream.range(0, dice.chance(40) ? dice.between(1, 3) : 0)
+                .mapToObj(i -> new StockLot(
+                        dice.one(materials).key(), dice.between(1, 40), statusDate.minusDays(dice.between(0, 90))))
+                .toList();
+        return new RandomSupplies(materials, suppliers, stock);
+    }
+
+    private static Material material(Dice dice, int number) {
+        boolean heavy = dice.chance(4);
+        return new Material(
+                "material-" + number,
+                "Material " + number,
+                dice.one(List.of("bag", "bar", "roll")),
+                Mass.ofKilograms(heavy ? dice.between(300, 2500) : dice.between(0, 60)),
+                Volume.ofCubicMetres(heavy ? dice.between(100, 2000) / 1000.0 : dice.between(0, 150) / 1000.0),
+                dice.chance(50) ? Length.ofMetres(dice.between(3, dice.chance(10) ? 65 : 18) / 10.0) : null,
+                dice.chance(30),
+                dice.chance(25) ? dice.between(0, 150) : null);
+    }
+
+    private static Supplier supplier(Dice dice, int number, List<Material> materials, LocalDate statusDate) {
+        List<Price> prices = dice.some(materials, materials.size()).stream()
+                .map(m -> new Price(
+                        m.key(),
+                        Cash.ofCents(dice.between(0, 30_000), RandomHomestead.CURRENCY),
+                        statusDate.minusDays(dice.between(0, 300))))
+                .toList();
+        return new Supplier(
+                "supplier-" + number,
+                "Supplier " + number,
+                dice.chance(60) ? 0 : dice.between(1, 28),
+                prices,
+                delivery(dice));
+    }
+
+    private static @Nullable DeliveryTerms delivery(Dice dice) {
+        return dice.chance(50)
+                ? new DeliveryTerms(
+                        Cash.ofCents(dice.between(0, 20_000), RandomHomestead.CURRENCY),
+                        Mass.ofKilograms(dice.between(200, 6000)),
+                        dice.between(0, 30),
+                        dice.some(List.of(DayOfWeek.values()), 7))
+                : null;
+    }
+}
