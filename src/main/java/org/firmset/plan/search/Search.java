@@ -94,6 +94,9 @@ final class Search {
             offer(genes(tail, fetching));
             offer(genes(byLatestStart(), fetching));
             offer(genes(byLane(), fetching));
+            if (bestScore.unplaced() > 0) {
+                offer(genes(byChoice(), fetching));
+            }
         }
     }
 
@@ -118,6 +121,19 @@ final class Search {
         for (int s = 0; s < result.length; s++) {
             int day = Math.max(0, windows.latestStartDay(s));
             result[s] = (model.dayEpoch[model.dayCount() - 1] - model.dayEpoch[day]) + 0.01 * tail[s];
+        }
+        return result;
+    }
+
+    /** What may be done on few days goes first, or others take those. */
+    private double[] byChoice() {
+        double[] result = new double[model.stageCount];
+        for (int s = 0; s < result.length; s++) {
+            int allowed = 0;
+            for (boolean day : model.allowed[s]) {
+                allowed += day ? 1 : 0;
+            }
+            result[s] = tail[s] - 1000.0 * allowed;
         }
         return result;
     }
