@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
@@ -32,6 +33,7 @@ import org.springframework.stereotype.Service;
 @Service
 public class Seasons {
     private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
+    private static final int LONGEST_GOODBYE_SECONDS = 10;
 
     /** Ends the listening. */
     @FunctionalInterface
@@ -56,8 +58,12 @@ public class Seasons {
     }
 
     @PreDestroy
-    void stop() {
+    void stop() throws InterruptedException {
         planning.shutdownNow();
+        // a plan that is being made is let finish and stored, before the database goes
+        if (!planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS)) {
+            LOG.warn("A plan was still being made when the program ended; it is made again at the next start");
+        }
     }
 
     public LocalDate today() {

@@ -87,8 +87,7 @@ class PlannerPropertiesTest {
             for (int days : new int[] {45, 365}) {
                 Trial later = new Trial(trial.homestead(), trial.statusDate().plusDays(days));
                 later.plan(Style.SOONEST)
-                        .ifPresent(plan -> assertThat(
-                                        PlanChecker.check(later.problem(Style.SOONEST), plan.schedule()))
+                        .ifPresent(plan -> assertThat(PlanChecker.check(later.problem(Style.SOONEST), plan.schedule()))
                                 .as("breaches when planned %d days later", days)
                                 .isEmpty());
             }
@@ -97,9 +96,11 @@ class PlannerPropertiesTest {
 
     @Test
     void work_recorded_with_a_date_to_come_breaks_nothing(TestInfo test) {
-        always(test, trial -> assertThat(
-                        new Trial(trial.homestead(), trial.statusDate().minusDays(100)).outcome(Style.SOONEST))
-                .isNotNull());
+        always(
+                test,
+                trial -> assertThat(
+                                new Trial(trial.homestead(), trial.statusDate().minusDays(100)).outcome(Style.SOONEST))
+                        .isNotNull());
     }
 
     @Test

@@ -1,0 +1,42 @@
+package org.firmset.season.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.springframework.boot.test.context.SpringBootTest;
+
+/** Pages without a browser: what is on them and where they lead. */
+@SpringBootTest(
+        properties =
+                "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
+class PagesTest extends SpringBrowserlessTest {
+
+    private String title() {
+        return find(H1.class).single().getText();
+    }
+
+    @Test
+    void anEmptyHomesteadIsBegunAndSaysThatThereIsNoTripYet() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        TextField name = find(TextField.class).single();
+        test(find(Button.class).withText("Start in metric units").single()).click();
+        assertThat(name.isInvalid()).isTrue();
+        test(name).setValue("North Field");
+        test(find(Button.class).withText("Start in metric units").single()).click();
+        for (int i = 0; i < 100 && find(H1.class).all().isEmpty(); i++) {
+            runPendingSignalsTasks();
+        }
+        navigate("place", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("North Field");
+        List<String> items = find(ListItem.class).all().stream()
+                .map(li -> li.getElement().getTextRecursively())
+                .toList();
+        assertThat(items).contains("First builder", "Vehicle");
+    }
+}
