@@ -7,7 +7,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The embedded database, as a file. */
 class SeasonsOnH2Test extends SeasonsContract {
     @TempDir
-    private Path folder;
+    private static Path folder;
 
     @Override
     Map<String, Object> environment() {
