@@ -68,6 +68,11 @@ public record Part(
         return type.isRecord() && !Scalars.isScalar(type);
     }
 
+    /** What a record's key belongs to, in words: "open rule". */
+    public static String kindOf(Class<?> recordType) {
+        return Words.kindOf(recordType);
+    }
+
     /** Its name as a label: "Gross rating". */
     public String label() {
         String spaced = name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);

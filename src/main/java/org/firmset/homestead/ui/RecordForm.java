@@ -71,11 +71,7 @@ final class RecordForm extends Div {
         String start =
                 name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
         String base = start.isEmpty() ? "thing" : start.substring(0, Math.min(start.length(), LONGEST_KEY - 6));
-        Set<String> taken = surroundings
-                .named(type.getSimpleName()
-                        .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                        .toLowerCase(Locale.ROOT))
-                .keySet();
+        Set<String> taken = surroundings.named(Part.kindOf(type)).keySet();
         String key = base;
         for (int i = 2; taken.contains(key); i++) {
             key = base + "-" + i;

@@ -2,7 +2,6 @@ package org.firmset.homestead.ui;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Part;
 import org.firmset.measure.UnitSystem;
@@ -26,16 +25,10 @@ record Surroundings(Homestead homestead) {
     Map<String, String> named(String kind) {
         Map<String, String> result = new LinkedHashMap<>();
         for (Part part : Part.of(Homestead.class)) {
-            if (part.list() && part.nested() && kind.equals(kindOf(part))) {
+            if (part.list() && part.nested() && kind.equals(Part.kindOf(part.type()))) {
                 Lists.of(homestead, part).forEach(r -> result.put(Lists.key(r).orElseThrow(), Lists.name(r, this)));
             }
         }
         return result;
-    }
-
-    private static String kindOf(Part part) {
-        return Optional.of(part.type().getSimpleName())
-                .map(n -> n.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT))
-                .orElseThrow();
     }
 }
