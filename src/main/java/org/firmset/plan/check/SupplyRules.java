@@ -18,7 +18,8 @@ import org.firmset.plan.StockLot;
 
 /** Rule 6: materials are fetched when there are some, on site and good when used, and dry where they must be. */
 final class SupplyRules {
-    private record Arrival(Material material, LocalDate date, long packs) {}
+    /** @param planned false for stock: what is on site already is no decision of a plan */
+    private record Arrival(Material material, LocalDate date, long packs, boolean planned) {}
 
     private final Facts facts;
     private final Breaches breaches;
@@ -47,7 +48,7 @@ final class SupplyRules {
             List<Arrival> arrived = arrivals.getOrDefault(date, List.of());
             arrived.forEach(a -> pileOf(a.material().id()).arrive(date, a.packs()));
             uses.getOrDefault(date, List.of()).forEach(this::isOnSiteAndGood);
-            if (arrived.stream().anyMatch(a -> a.material().dry())) {
+            if (arrived.stream().anyMatch(a -> a.planned() && a.material().dry())) {
                 staysDry(date);
             }
         }
@@ -82,13 +83,13 @@ final class SupplyRules {
         for (StockLot lot : facts.problem().site().stock()) {
             if (lot.packs() > 0) {
                 Material material = facts.material(lot.material()).orElseThrow();
-                arrivals.add(new Arrival(material, lot.arrivedOn(), lot.packs()));
+                arrivals.add(new Arrival(material, lot.arrivedOn(), lot.packs(), false));
             }
         }
         for (Run run : facts.schedule().runs()) {
             for (Cargo cargo : facts.cargo(run)) {
                 arrivals.add(
-                        new Arrival(cargo.material(), run.date(), cargo.load().packs()));
+                        new Arrival(cargo.material(), run.date(), cargo.load().packs(), true));
             }
         }
         return arrivals;

@@ -49,6 +49,12 @@ class DryStorageTest {
                 schedule().arrival("may", MAY, load("gravel", "bed", 1)).block("slab", "2027-05-02", 8));
     }
 
+    @Test
+    void stock_that_came_today_is_no_arrival_of_the_plan() {
+        problem.stock("cement", 9, MAY).stage("slab", 8);
+        keepsEveryRule(problem, schedule().block("slab", MAY, 8));
+    }
+
     @Nested
     class Refuses {
         @Test
