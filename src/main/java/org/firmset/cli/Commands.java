@@ -40,7 +40,9 @@ public final class Commands {
 
     /** Whether these arguments are a command of the terminal; otherwise the program is to start its web pages. */
     public static boolean holds(List<String> arguments) {
-        return !arguments.isEmpty() && !arguments.getFirst().startsWith("--spring.");
+        return !arguments.isEmpty()
+                && (!arguments.getFirst().startsWith("--")
+                        || arguments.getFirst().equals("--help"));
     }
 
     public int run(List<String> arguments) {
