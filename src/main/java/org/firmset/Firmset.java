@@ -10,11 +10,14 @@ import org.springframework.boot.autoconfigure.SpringBootApplication;
 /** Starts the web pages, or runs a command of the terminal without them. */
 @SpringBootApplication
 public class Firmset {
+    /** Held, because a logger that nobody holds forgets its level. */
+    private static final Logger MONEY_LOG = Logger.getLogger("org.javamoney");
+
     public static void main(String[] arguments) {
         List<String> words = List.of(arguments);
         if (Commands.holds(words)) {
             // its greeting would stand in what the command prints
-            Logger.getLogger("org.javamoney").setLevel(Level.WARNING);
+            MONEY_LOG.setLevel(Level.WARNING);
             System.exit(new Commands(System.out, System.err).run(words));
         }
         SpringApplication.run(Firmset.class, arguments);

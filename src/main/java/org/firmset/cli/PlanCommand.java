@@ -75,7 +75,7 @@ final class PlanCommand {
     }
 
     private int print(SeasonReport report, UnitSystem units, String jsonFile) {
-        String json = RecordJson.write(SeasonReport.HEADING, report);
+        String json = RecordJson.write(SeasonReport.HEADING, report, units);
         if (jsonFile.equals(TO_SCREEN)) {
             out.print(json);
             return Commands.DONE;

@@ -53,6 +53,9 @@ final class PlanPrinter {
         line(
                 "Proven: no plan needs fewer than %d trips or less than %s.",
                 report.best().trips(), money(report.best().money()));
+        if (!report.withoutPrice().isEmpty()) {
+            line("No price is known for %s: counted as free.", String.join(", ", report.withoutPrice()));
+        }
         for (SeasonReport.Part part : report.subprojects()) {
             subproject(part);
         }

@@ -66,6 +66,7 @@ public final class ReportWriter {
                 plan.totals().trips(),
                 plan.totals().runs(),
                 costs(),
+                withoutPrice(),
                 new SeasonReport.Best(
                         plan.bound().fewestTrips(), money(plan.bound().leastCents())),
                 problem.subprojects().stream().map(this::subproject).toList(),
@@ -90,6 +91,21 @@ public final class ReportWriter {
                 money(totals.generatorCents()),
                 money(totals.materialCents()),
                 money(totals.cents()));
+    }
+
+    private List<String> withoutPrice() {
+        Set<String> priced = homestead.suppliers().stream()
+                .flatMap(s -> s.prices().stream())
+                .map(p -> p.material())
+                .collect(Collectors.toSet());
+        Set<String> needed = problem.stages().stream()
+                .flatMap(s -> s.needs().stream())
+                .map(n -> n.material())
+                .collect(Collectors.toSet());
+        return homestead.materials().stream()
+                .filter(m -> needed.contains(m.key()) && !priced.contains(m.key()))
+                .map(m -> m.name())
+                .toList();
     }
 
     private SeasonReport.Part subproject(Subproject subproject) {

@@ -32,6 +32,10 @@ public record SeasonReport(
         int runCount,
 
         @Described("What the plan costs.") Costs costs,
+
+        @Described("Names of needed materials nobody names a price for; they are counted as free.")
+        List<String> withoutPrice,
+
         @Described("What no plan can beat.") Best best,
 
         @Described("Subprojects, as listed by their owners.")
@@ -49,6 +53,7 @@ public record SeasonReport(
     public static final Heading HEADING = new Heading("firmset-plan", 1);
 
     public SeasonReport {
+        withoutPrice = List.copyOf(withoutPrice);
         subprojects = List.copyOf(subprojects);
         trips = List.copyOf(trips);
         stages = List.copyOf(stages);

@@ -19,8 +19,9 @@ public sealed interface SeasonState {
      * The plan is the one for the homestead as it is.
      *
      * @param moved what is different from the plan before, in sentences
+     * @param last whether this is the plan of the longer look; until then a better one may come
      */
-    record Planned(SeasonReport report, Homestead homestead, List<String> moved) implements SeasonState {
+    record Planned(SeasonReport report, Homestead homestead, List<String> moved, boolean last) implements SeasonState {
         public Planned {
             moved = List.copyOf(moved);
         }

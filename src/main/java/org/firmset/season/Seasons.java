@@ -155,7 +155,7 @@ public class Seasons {
             case SeasonPlanner.Result.Planned planned -> {
                 SeasonReport report = planned.season().report();
                 List<String> moved = before == null ? List.of() : Moves.between(before, report);
-                yield new SeasonState.Planned(report, kept.homestead(), moved);
+                yield new SeasonState.Planned(report, kept.homestead(), moved, effort.equals(Effort.THOROUGH));
             }
         };
     }

@@ -95,7 +95,7 @@ final class Sentences {
             case PathLink.Work w ->
                 w.from().equals(w.to())
                         ? "%s on %s.".formatted(stageName(w.stage()), Dates.day(w.from()))
-                        : "%s from %s to %s.".formatted(stageName(w.stage()), Dates.day(w.from()), Dates.day(w.to()));
+                        : "%s from %s to %s.".formatted(stageName(w.stage()), begun(w), Dates.day(w.to()));
             case PathLink.Waiting w ->
                 "%s until %s, %s."
                         .formatted(
@@ -104,6 +104,10 @@ final class Sentences {
                                 days(w.to().toEpochDay() - w.from().toEpochDay()));
             case PathLink.Gap g -> gap(g);
         };
+    }
+
+    private static String begun(PathLink.Work work) {
+        return work.from().getYear() == work.to().getYear() ? Dates.day(work.from()) : Dates.date(work.from());
     }
 
     private static String days(long count) {

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.firmset.homestead.file.RecordJson;
+import org.firmset.measure.UnitSystem;
 import org.firmset.season.SeasonReport;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -76,7 +77,8 @@ class CommandsTest {
                 .getSchema(Files.readString(SCHEMA));
         assertThat(schema.validate(Files.readString(json), InputFormat.JSON)).isEmpty();
         SeasonReport report = RecordJson.read(SeasonReport.HEADING, SeasonReport.class, Files.readAllBytes(json));
-        assertThat(RecordJson.write(SeasonReport.HEADING, report)).isEqualTo(Files.readString(json));
+        assertThat(RecordJson.write(SeasonReport.HEADING, report, UnitSystem.US))
+                .isEqualTo(Files.readString(json));
     }
 
     @Test

@@ -157,6 +157,29 @@ class SeasonJourneyTest {
     }
 
     @Test
+    @Order(3)
+    void aStageIsOpenedFromTheListAndTheListAgainFromTheStage() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "stages");
+        page.getByText("Stove flue through the roof", new Page.GetByTextOptions().setExact(true))
+                .click();
+        assertThat(heading(page, "Stove flue through the roof")).isVisible();
+        page.getByText("All stages").click();
+        assertThat(heading(page, "^Stages$")).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(5)
+    void aStageThatOthersWaitForIsNotRemovedAndSaysWhichWaitsUseIt() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "edit/stages/water-cap-pour");
+        page.getByText(Pattern.compile("^Remove .*cap")).click();
+        assertThat(page.locator(".fs-faults")).containsText("still uses 'water-cap-pour'");
+        page.context().close();
+    }
+
+    @Test
     @Order(4)
     void aChangedStageIsPlannedAgainAtOnceAndSaysWhatMoved() {
         Page page = page(1440, 900, ColorScheme.LIGHT);

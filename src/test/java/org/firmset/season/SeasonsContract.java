@@ -91,7 +91,8 @@ abstract class SeasonsContract {
     }
 
     private SeasonReport keptReport(Predicate<SeasonReport> wanted) {
-        await(s -> s instanceof SeasonState.Planned
+        await(s -> s instanceof SeasonState.Planned planned
+                && planned.last()
                 && program.getBean(SeasonPlans.class)
                         .latest(demo)
                         .filter(p -> p.report().equals(s.report()) && wanted.test(p.report()))

@@ -108,7 +108,7 @@ public final class HomesteadFile {
 
     /** The whole homestead as text, with a line feed at its end. */
     public static String write(Homestead homestead) {
-        return RecordJson.write(HEADING, homestead);
+        return RecordJson.write(HEADING, homestead, homestead.units());
     }
 
     public static byte[] bytes(Homestead homestead) {

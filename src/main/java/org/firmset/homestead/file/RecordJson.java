@@ -1,5 +1,6 @@
 package org.firmset.homestead.file;
 
+import org.firmset.measure.UnitSystem;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -11,11 +12,14 @@ public final class RecordJson {
 
     private RecordJson() {}
 
-    /** The record as text, with a line feed at its end; what is absent or empty is left out. */
-    public static String write(Heading heading, Record content) {
+    /**
+     * The record as text, with a line feed at its end; what is absent or empty is left out. Quantities are in these units
+     * where they come out exact, and read back equal.
+     */
+    public static String write(Heading heading, Record content, UnitSystem units) {
         ObjectNode document = MAPPER.createObjectNode();
         heading.writeInto(document);
-        RecordWriter.writeInto(document, content);
+        RecordWriter.writeInto(document, content, units);
         return MAPPER.writeValueAsString(document) + "\n";
     }
 

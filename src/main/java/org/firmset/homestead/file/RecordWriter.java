@@ -2,6 +2,7 @@ package org.firmset.homestead.file;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.firmset.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -10,38 +11,38 @@ import tools.jackson.databind.node.ObjectNode;
 final class RecordWriter {
     private RecordWriter() {}
 
-    static void writeInto(ObjectNode node, Record owner) {
+    static void writeInto(ObjectNode node, Record owner, UnitSystem units) {
         for (Part part : Part.of(owner.getClass())) {
             @Nullable Object value = part.valueIn(owner);
             if (value instanceof List<?> list) {
                 if (!list.isEmpty()) {
                     ArrayNode array = node.putArray(part.name());
-                    list.forEach(element -> add(array, element));
+                    list.forEach(element -> add(array, element, units));
                 }
             } else if (value != null) {
-                put(node, part.name(), value);
+                put(node, part.name(), value, units);
             }
         }
     }
 
-    private static void add(ArrayNode array, Object element) {
+    private static void add(ArrayNode array, Object element, UnitSystem units) {
         if (isObject(element)) {
-            writeInto(array.addObject(), (Record) element);
+            writeInto(array.addObject(), (Record) element, units);
         } else {
-            array.add(Scalars.write(element));
+            array.add(Scalars.write(element, units));
         }
     }
 
-    private static void put(ObjectNode node, String name, Object value) {
+    private static void put(ObjectNode node, String name, Object value, UnitSystem units) {
         switch (value) {
             case Integer number -> node.put(name, number);
             case Boolean truth -> node.put(name, truth);
             case BigDecimal number -> node.put(name, number);
             default -> {
                 if (isObject(value)) {
-                    writeInto(node.putObject(name), (Record) value);
+                    writeInto(node.putObject(name), (Record) value, units);
                 } else {
-                    node.put(name, Scalars.write(value));
+                    node.put(name, Scalars.write(value, units));
                 }
             }
         }

@@ -20,6 +20,7 @@ import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Power;
 import org.firmset.measure.Temperature;
+import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
 import org.firmset.measure.Volume;
@@ -201,8 +202,9 @@ final class Scalars {
         return measured;
     }
 
-    static String write(Object value) {
+    static String write(Object value, UnitSystem units) {
         return switch (value) {
+            case Measured measured -> Units.editable(measured, units);
             case Money money -> Cash.text(money);
             case Enum<?> constant -> Words.ofEnum(constant);
             default -> value.toString();

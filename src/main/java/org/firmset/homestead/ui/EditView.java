@@ -134,11 +134,16 @@ class EditView extends Div implements BeforeEnterObserver {
         return remove;
     }
 
+    private Homestead base(UUID id) {
+        return homesteads.find(id).orElseThrow().homestead();
+    }
+
     private void store(UUID id, long version, UnaryOperator<Homestead> how) {
         switch (changes.change(id, version, how)) {
             case Changes.Change.Stored stored -> back();
             case Changes.Change.Refused refused ->
-                faults.show("This does not fit with the rest; nothing was stored.", refused.faults());
+                faults.show(
+                        "This does not fit with the rest; nothing was stored.", refused.faults(), how.apply(base(id)));
             case Changes.Change.Outdated outdated -> faults.show(outdated.message());
         }
     }

@@ -123,6 +123,8 @@ final class PartFields {
     private static PartField date(Part part, @Nullable Object value) {
         DatePicker picker = new DatePicker(part.label(), (LocalDate) value);
         picker.setLocale(WEEK_FROM_MONDAY);
+        // 5/1 is May in one country and January in the other; this way of writing is the same everywhere
+        picker.setI18n(new DatePicker.DatePickerI18n().setDateFormat("yyyy-MM-dd"));
         picker.setHelperText(help(part));
         picker.setRequiredIndicatorVisible(!part.optional());
         picker.setClearButtonVisible(part.optional());

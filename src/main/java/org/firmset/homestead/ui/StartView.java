@@ -89,7 +89,11 @@ class StartView extends Div {
         Section section = way(
                 "Bring a file",
                 "A homestead file that you exported before, or that somebody sent you. It is taken whole or not at all.");
-        Upload upload = new Upload(UploadHandler.inMemory((metadata, bytes) -> bring(bytes)));
+        Upload upload = new Upload();
+        upload.setUploadHandler(UploadHandler.inMemory((metadata, bytes) -> {
+            bring(bytes);
+            upload.clearFileList();
+        }));
         upload.setAcceptedMimeTypes("application/json");
         upload.setAcceptedFileExtensions(".json");
         upload.setMaxFileSize(LONGEST_UPLOAD);

@@ -27,7 +27,7 @@ public final class ConstructivePlanner {
         if (!found.isEmpty()) {
             return new Outcome.NoPlan(found);
         }
-        Genes genes = new Search(model, windows, effort, progress).run();
+        Genes genes = Champion.find(model, windows, effort, progress);
         Builder builder = new Builder(model);
         Draft draft = builder.build(genes);
         return draft.unplaced.isEmpty()

@@ -353,7 +353,10 @@ final class Obstacles {
     }
 
     private Obstacle unplaced(int s, Draft draft, int fromEpoch, WhyNot whyNot) {
-        int from = Math.min(model.dayCount() - 1, model.dayFrom(fromEpoch));
+        int from = model.dayFrom(fromEpoch);
+        if (from >= model.dayCount()) {
+            return tooLate(s, fromEpoch);
+        }
         Map<Rule, Integer> held = new EnumMap<>(Rule.class);
         for (int day = from; day < model.dayCount(); day++) {
             held.merge(rule(whyNot.onDay(s, day)), 1, Integer::sum);
@@ -379,6 +382,18 @@ final class Obstacles {
                 counts,
                 model.dayCount() - from);
         return new Obstacle(most, List.of(model.stage(s).id()), false, message);
+    }
+
+    private Obstacle tooLate(int s, int fromEpoch) {
+        String message = String.format(
+                Locale.ROOT,
+                "No plan was found in which %s is finished by the last open date %s. In the best one found it could"
+                        + " start on %s at the soonest, because of what comes before it. Add open dates or people, or"
+                        + " leave stages for later.",
+                name(s),
+                model.days.getLast().date(),
+                LocalDate.ofEpochDay(fromEpoch));
+        return new Obstacle(Rule.WAITS, List.of(model.stage(s).id()), false, message);
     }
 
     private static String inWords(Rule rule) {

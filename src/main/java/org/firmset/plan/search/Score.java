@@ -6,14 +6,13 @@ import org.firmset.plan.Totals;
 /** What a draft is worth; the smaller comes first. */
 record Score(int unplaced, long first, long second, long third) implements Comparable<Score> {
 
-    static Score of(Draft draft, Ledger ledger) {
+    static Score of(Draft draft, Ledger ledger, Style style) {
         Model model = draft.model;
         long finishes = weightedFinishes(draft);
         Totals totals = new Costs(model, ledger).totals(draft);
         long trips = totals.trips();
         long cents = totals.cents();
         int unplaced = draft.unplaced.size();
-        Style style = model.problem.style();
         return switch (style) {
             case SOONEST -> new Score(unplaced, finishes, trips, cents);
             case FEWEST_TRIPS -> new Score(unplaced, trips, finishes, cents);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Progress;
+import org.firmset.plan.Style;
 
 /**
  * Looks for a better order of the stages: first by rules of thumb, then by small changes to the best order, of which
@@ -19,6 +20,8 @@ final class Search {
     private final SplittableRandom random;
     private final double[] tail;
     private final Windows windows;
+    private final Style guide;
+    private final Champion champion;
     private Genes best;
     private Score bestScore;
     /** Stages that found no place in the plan built last. */
@@ -28,7 +31,9 @@ final class Search {
     private final int plansInAll;
     private int plansLeft;
 
-    Search(Model model, Windows windows, Effort effort, Progress progress) {
+    Search(Model model, Windows windows, Effort effort, Style guide, Champion champion, Progress progress) {
+        this.guide = guide;
+        this.champion = champion;
         this.progress = progress;
         this.windows = windows;
         plansInAll = effort.plans();
@@ -73,20 +78,20 @@ final class Search {
         progress.built(plansInAll - plansLeft, plansInAll);
         Draft draft = builder.build(genes);
         unplaced = draft.unplaced;
-        return Score.of(draft, builder.ledger());
+        champion.offer(genes, draft, builder.ledger());
+        return Score.of(draft, builder.ledger(), guide);
     }
 
-    /** The best order found within the effort. */
-    Genes run() {
+    /** Looks as far as the effort goes; what is found goes to the champion. */
+    void run() {
         if (model.stageCount == 0 || model.tripCount() == 0) {
-            return best;
+            return;
         }
         tryRules();
         raiseWhatFoundNoPlace();
         wander(plansLeft * 2 / 3);
         closeTrips();
         wander(plansLeft);
-        return best;
     }
 
     private void tryRules() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.file.RecordJson;
+import org.firmset.measure.UnitSystem;
 import org.firmset.season.SeasonReport;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -29,7 +30,8 @@ public class SeasonPlans {
     public KeptPlan keep(UUID homestead, long homesteadVersion, SeasonReport report) {
         KeptPlan plan =
                 new KeptPlan(homestead, homesteadVersion, clock.instant().truncatedTo(ChronoUnit.MICROS), report);
-        entities.persist(new SeasonPlanRow(UUID.randomUUID(), plan, RecordJson.write(SeasonReport.HEADING, report)));
+        entities.persist(new SeasonPlanRow(
+                UUID.randomUUID(), plan, RecordJson.write(SeasonReport.HEADING, report, UnitSystem.METRIC)));
         List<SeasonPlanRow> rows = rows(homestead);
         rows.stream()
                 .skip(1)

@@ -80,7 +80,7 @@ class PlanNote extends Div {
         String finish = report.finish() == null
                 ? "Nothing is left to plan"
                 : "All finished " + Dates.date(report.finish()) + " with " + trips(report.tripCount());
-        add(new Span(finish + "."));
+        add(new Span(finish + "." + (planned.last() ? "" : " A better plan is still being looked for.")));
         List<String> moved = planned.moved();
         if (!moved.isEmpty()) {
             String heading =

@@ -45,6 +45,14 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         homesteads.opened().ifPresent(id -> Listener.follow(attached, this, seasons, id, this::show));
     }
 
+    /** Shows the plan again, because another part of it is asked for. */
+    void showAgain() {
+        if (isAttached()) {
+            removeAll();
+            homesteads.opened().map(seasons::state).ifPresent(this::show);
+        }
+    }
+
     private void show(SeasonState state) {
         Optional<Homestead> homestead =
                 homesteads.opened().flatMap(homesteads::find).map(Kept::homestead);

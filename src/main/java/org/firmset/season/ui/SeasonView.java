@@ -50,7 +50,14 @@ class SeasonView extends SeasonPage {
         aboutStage(about, report);
         Div heading = new Div(new H1("Season"), styles());
         heading.addClassName("fs-heading");
-        add(heading, figures(report), board, about, story(report));
+        add(heading, figures(report));
+        if (!report.withoutPrice().isEmpty()) {
+            Paragraph free = new Paragraph("No price is known for " + String.join(", ", report.withoutPrice())
+                    + ": counted as free. Write the price at a supplier on Place and kit.");
+            free.addClassName("fs-warning");
+            add(free);
+        }
+        add(board, about, story(report));
     }
 
     private RadioButtonGroup<Style> styles() {

@@ -55,6 +55,8 @@ class StagesView extends SeasonPage {
     public void beforeEnter(BeforeEnterEvent event) {
         super.beforeEnter(event);
         chosen = event.getRouteParameters().get("stage");
+        // the same page serves the list and each stage, so going from one to the other does not attach it anew
+        showAgain();
     }
 
     @Override

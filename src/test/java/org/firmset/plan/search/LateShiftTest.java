@@ -30,7 +30,7 @@ class LateShiftTest {
     }
 
     private static void check(PlanningProblem problem, Model model, Windows windows, String seed) {
-        Genes genes = new Search(model, windows, new Effort(10, 1), (built, of) -> {}).run();
+        Genes genes = Champion.find(model, windows, new Effort(10, 1), (built, of) -> {});
         Builder builder = new Builder(model);
         Draft draft = builder.build(genes);
         if (draft.unplaced.isEmpty()) {

@@ -1,0 +1,43 @@
+package org.firmset.plan.search;
+
+import java.util.Objects;
+import org.firmset.plan.Effort;
+import org.firmset.plan.Progress;
+import org.firmset.plan.Style;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The best plan for the owner's style among all that were looked at. The search is led by each style in turn, whichever
+ * was chosen, so all styles choose among the same plans, and none can beat another at its own aim.
+ */
+final class Champion {
+    private final Style style;
+    private @Nullable Genes genes;
+    private @Nullable Score score;
+
+    private Champion(Style style) {
+        this.style = style;
+    }
+
+    static Genes find(Model model, Windows windows, Effort effort, Progress progress) {
+        Champion champion = new Champion(model.problem.style());
+        Style[] guides = Style.values();
+        for (int i = 0; i < guides.length; i++) {
+            int before = effort.plans() * i / guides.length;
+            int plans = Math.max(1, effort.plans() * (i + 1) / guides.length - before);
+            Effort share = new Effort(plans, effort.seed() + i);
+            Progress shared = (built, of) -> progress.built(Math.min(before + built, effort.plans()), effort.plans());
+            new Search(model, windows, share, guides[i], champion, shared).run();
+        }
+        return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
+    }
+
+    /** Takes a copy when it is the best so far. */
+    void offer(Genes offered, Draft draft, Ledger ledger) {
+        Score reached = Score.of(draft, ledger, style);
+        if (score == null || reached.compareTo(score) < 0) {
+            score = reached;
+            genes = offered.copy();
+        }
+    }
+}
