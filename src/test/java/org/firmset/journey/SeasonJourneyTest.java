@@ -92,6 +92,12 @@ class SeasonJourneyTest {
                 new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(1));
     }
 
+    private static Locator heading2(Page page, String name) {
+        return page.getByRole(
+                AriaRole.HEADING,
+                new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(2));
+    }
+
     private static void shoot(Page page, String name) {
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(SHOTS.resolve(name + ".png"))
@@ -153,6 +159,11 @@ class SeasonJourneyTest {
         assertThat(page.getByText(Pattern.compile("Why then and not sooner\\?")))
                 .isVisible();
         assertThat(page.getByText("All about this stage")).isVisible();
+        page.locator("season-board")
+                .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(Pattern.compile("^Trip 2")))
+                .first()
+                .click();
+        assertThat(heading2(page, "^Trip 2, ")).isVisible();
         page.context().close();
     }
 

@@ -30,6 +30,27 @@ final class SeasonBoard extends Component {
         return addListener(StageChosen.class, listener);
     }
 
+    Registration addTripChosenListener(ComponentEventListener<TripChosen> listener) {
+        return addListener(TripChosen.class, listener);
+    }
+
+    /** A person chose a trip. */
+    @DomEvent("trip-chosen")
+    public static final class TripChosen extends ComponentEvent<SeasonBoard> {
+        private static final long serialVersionUID = 1L;
+
+        private final String trip;
+
+        public TripChosen(SeasonBoard source, boolean fromClient, @EventData("event.detail.trip") String trip) {
+            super(source, fromClient);
+            this.trip = trip;
+        }
+
+        String trip() {
+            return trip;
+        }
+    }
+
     /** A person chose a stage. */
     @DomEvent("stage-chosen")
     public static final class StageChosen extends ComponentEvent<SeasonBoard> {

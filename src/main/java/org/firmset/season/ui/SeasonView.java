@@ -15,9 +15,11 @@ import com.vaadin.flow.router.Route;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.measure.Cash;
+import org.firmset.measure.Units;
 import org.firmset.plan.Style;
 import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
@@ -46,6 +48,10 @@ class SeasonView extends SeasonPage {
             board.choose(e.stage());
             aboutStage(about, report);
         });
+        board.addTripChosenListener(e -> report.trips().stream()
+                .filter(t -> t.key().equals(e.trip()))
+                .findFirst()
+                .ifPresent(t -> aboutTrip(about, homestead, t)));
         chosen.ifPresent(board::choose);
         aboutStage(about, report);
         Div heading = new Div(new H1("Season"), styles());
@@ -136,6 +142,32 @@ class SeasonView extends SeasonPage {
                                 sentence(BoardWriter.slack(part)))),
                 new Paragraph("Why then and not sooner? " + part.whyNotSooner()),
                 new Anchor("stages/" + part.key(), "All about this stage"));
+    }
+
+    private static void aboutTrip(Div about, Homestead homestead, SeasonReport.TripPart trip) {
+        about.removeAll();
+        String dates = Dates.span(trip.firstDate(), trip.lastDate());
+        if (!trip.made()) {
+            about.add(new H2("Open: " + dates), new Paragraph("The plan has no work for these dates."));
+            return;
+        }
+        about.add(new H2("Trip " + trip.number() + ", " + dates));
+        for (SeasonReport.DayPart day : trip.days()) {
+            String work = day.work().isEmpty()
+                    ? "nothing is planned"
+                    : day.work().stream().map(w -> w.name() + " " + w.labour()).collect(Collectors.joining(", "));
+            about.add(new Paragraph(Dates.day(day.date()) + ": " + work + "."));
+        }
+        for (SeasonReport.RunPart run : trip.runs()) {
+            about.add(new Paragraph(run.carrier() + ", " + Units.show(run.mass(), homestead.units()) + ": "
+                    + run.loads().stream()
+                            .map(l -> l.packs() + " × " + l.name())
+                            .collect(Collectors.joining(", "))
+                    + "."));
+        }
+        about.add(new Paragraph("It costs "
+                + Cash.show(Cash.cents(trip.cost()), trip.cost().getCurrency().getCurrencyCode())
+                + " besides what is loaded."));
     }
 
     private static String sentence(String text) {
