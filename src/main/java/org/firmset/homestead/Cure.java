@@ -1,5 +1,7 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
+
 @Described(
         "A cure up to a share of the 28-day strength, reckoned with the usual temperatures of the dates it runs over.")
 public record Cure(

@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Power;
 import org.javamoney.moneta.Money;

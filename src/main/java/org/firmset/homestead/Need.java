@@ -1,5 +1,7 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
+
 @Described("Whole packs of a material that a stage uses up, waste included.")
 public record Need(
         @Described(value = "The material.", names = "material")

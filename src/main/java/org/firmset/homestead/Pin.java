@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import java.time.LocalDate;
 import java.util.List;
 

@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Power;
 import org.jspecify.annotations.Nullable;

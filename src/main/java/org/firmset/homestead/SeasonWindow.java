@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import java.time.MonthDay;
 
 @Described("A part of every year, both ends included; it may run over the new year.")

@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Volume;

@@ -1,5 +1,6 @@
 package org.firmset.homestead;
 
+import org.firmset.measure.Described;
 import org.jspecify.annotations.Nullable;
 
 @Described("What must pass between the finish of one stage and the start of another.")

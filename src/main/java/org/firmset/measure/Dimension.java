@@ -17,9 +17,14 @@ public enum Dimension {
     MASS("mass", Mass::new, "kg", massUnits()),
     VOLUME("volume", Volume::new, "m3", volumeUnits()),
     LENGTH("length", Length::new, "m", lengthUnits()),
+    AREA("area", Area::new, "m2", areaUnits()),
     ENERGY("energy", Energy::new, "Wh", energyUnits()),
     POWER("power", Power::new, "W", powerUnits()),
-    TEMPERATURE("temperature", Temperature::new, "degC", temperatureUnits());
+    TEMPERATURE("temperature", Temperature::new, "degC", temperatureUnits()),
+    PRESSURE("pressure", Pressure::new, "Pa", pressureUnits()),
+    FLOW("flow", Flow::new, "L/min", flowUnits()),
+    SPEED("speed", Speed::new, "m/s", speedUnits()),
+    DENSITY("density", Density::new, "kg/m3", densityUnits());
 
     private final String word;
     private final Function<BigDecimal, Measured> maker;
@@ -118,6 +123,56 @@ public enum Dimension {
         units.put("degC", Units.CELSIUS);
         units.put("degF", USCustomary.FAHRENHEIT);
         units.put("K", Units.KELVIN);
+        return units;
+    }
+
+    private static Map<String, Unit<?>> areaUnits() {
+        Map<String, Unit<?>> units = new LinkedHashMap<>();
+        units.put("m2", Units.SQUARE_METRE);
+        units.put("cm2", CENTI(Units.METRE).pow(2));
+        units.put("ft2", USCustomary.FOOT.pow(2));
+        units.put("in2", USCustomary.INCH.pow(2));
+        units.put("yd2", USCustomary.YARD.pow(2));
+        return units;
+    }
+
+    private static Map<String, Unit<?>> pressureUnits() {
+        // the pound-force of 1959: 0.45359237 kg x 9.80665 m/s2
+        Unit<?> poundForce = Units.NEWTON.multiply(new BigDecimal("4.4482216152605"));
+        Map<String, Unit<?>> units = new LinkedHashMap<>();
+        units.put("Pa", Units.PASCAL);
+        units.put("kPa", Units.PASCAL.multiply(1000));
+        units.put("MPa", Units.PASCAL.multiply(1_000_000));
+        units.put("bar", Units.PASCAL.multiply(100_000));
+        units.put("psi", poundForce.divide(USCustomary.INCH.pow(2)));
+        units.put("lb/ft2", poundForce.divide(USCustomary.FOOT.pow(2)));
+        return units;
+    }
+
+    private static Map<String, Unit<?>> flowUnits() {
+        Unit<?> litrePerMinute = Units.CUBIC_METRE.divide(1000).divide(Units.MINUTE);
+        Unit<?> gallon = USCustomary.INCH.pow(3).multiply(231);
+        Map<String, Unit<?>> units = new LinkedHashMap<>();
+        units.put("L/min", litrePerMinute);
+        units.put("L/s", litrePerMinute.multiply(60));
+        units.put("m3/h", Units.CUBIC_METRE.divide(Units.HOUR));
+        units.put("gpm", gallon.divide(Units.MINUTE));
+        return units;
+    }
+
+    private static Map<String, Unit<?>> speedUnits() {
+        Map<String, Unit<?>> units = new LinkedHashMap<>();
+        units.put("m/s", Units.METRE_PER_SECOND);
+        units.put("km/h", KILO(Units.METRE).divide(Units.HOUR));
+        units.put("mph", USCustomary.MILE.divide(Units.HOUR));
+        units.put("ft/s", USCustomary.FOOT.divide(Units.SECOND));
+        return units;
+    }
+
+    private static Map<String, Unit<?>> densityUnits() {
+        Map<String, Unit<?>> units = new LinkedHashMap<>();
+        units.put("kg/m3", Units.KILOGRAM.divide(Units.CUBIC_METRE));
+        units.put("lb/ft3", USCustomary.POUND.divide(USCustomary.FOOT.pow(3)));
         return units;
     }
 }

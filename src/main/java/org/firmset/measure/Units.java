@@ -12,8 +12,11 @@ import tech.units.indriya.function.RationalNumber;
 
 /** Reads quantities as people write them and shows them in the units they use. Thread-safe. */
 public final class Units {
-    private static final Pattern TERM =
-            Pattern.compile("\\s*([+-]?\\d{1,15}(?:\\.\\d{1,12})?)\\s*([\\p{L}°'\"]{1,5}[23²³]?)\\s*");
+    private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,12})?";
+    private static final String FRACTION = "\\d{1,3}/\\d{1,3}";
+    private static final String UNIT = "[\\p{L}°'\"]{1,5}[23²³]?(?:/\\p{L}{1,3}[23²³]?)?";
+    private static final Pattern TERM = Pattern.compile(
+            "\\s*(?:(" + NUMBER + ")(?:\\s+(" + FRACTION + "))?|(" + FRACTION + "))\\s*(" + UNIT + ")\\s*");
     private static final int LONGEST_TEXT = 60;
     private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
             Map.entry("°C", "degC"),
@@ -24,6 +27,17 @@ public final class Units {
             Map.entry("ft³", "ft3"),
             Map.entry("yd³", "yd3"),
             Map.entry("in³", "in3"),
+            Map.entry("m²", "m2"),
+            Map.entry("ft²", "ft2"),
+            Map.entry("in²", "in2"),
+            Map.entry("yd²", "yd2"),
+            Map.entry("psf", "lb/ft2"),
+            Map.entry("pcf", "lb/ft3"),
+            Map.entry("lb/ft²", "lb/ft2"),
+            Map.entry("lb/ft³", "lb/ft3"),
+            Map.entry("kg/m³", "kg/m3"),
+            Map.entry("l/min", "L/min"),
+            Map.entry("l/s", "L/s"),
             Map.entry("l", "L"),
             Map.entry("ml", "mL"),
             Map.entry("lbs", "lb"),
@@ -35,7 +49,7 @@ public final class Units {
     private Units() {}
 
     /**
-     * Reads a quantity such as "80 lb", "3.8 m" or "12 ft 6 in" (terms of one dimension are added).
+     * Reads a quantity such as "80 lb", "3.8 m", "7 5/8 in" or "12 ft 6 in" (terms of one dimension are added).
      *
      * @throws UnitsFault when the text is no quantity of this dimension; the message says why and what is understood
      */
@@ -48,7 +62,7 @@ public final class Units {
         int end = 0;
         int terms = 0;
         while (matcher.find() && matcher.start() == end) {
-            sum = sum.add(stored(dimension, text, matcher.group(1), matcher.group(2)));
+            sum = sum.add(stored(dimension, text, number(dimension, text, matcher), matcher.group(4)));
             end = matcher.end();
             terms++;
         }
@@ -61,13 +75,29 @@ public final class Units {
         return dimension.of(sum);
     }
 
-    private static BigDecimal stored(Dimension dimension, String text, String number, String written) {
+    private static BigDecimal number(Dimension dimension, String text, Matcher matcher) {
+        BigDecimal whole = matcher.group(1) == null ? BigDecimal.ZERO : new BigDecimal(matcher.group(1));
+        String written = matcher.group(1) == null ? matcher.group(3) : matcher.group(2);
+        if (written == null) {
+            return whole;
+        }
+        int slash = written.indexOf('/');
+        BigDecimal parts = new BigDecimal(written.substring(slash + 1));
+        if (parts.signum() == 0) {
+            throw fault(dimension, text, "divides by nothing");
+        }
+        BigDecimal fraction =
+                new BigDecimal(written.substring(0, slash)).divide(parts, Measured.DECIMALS + 6, RoundingMode.HALF_EVEN);
+        return matcher.group(1) != null && matcher.group(1).startsWith("-") ? whole.subtract(fraction) : whole.add(fraction);
+    }
+
+    private static BigDecimal stored(Dimension dimension, String text, BigDecimal number, String written) {
         String symbol = OTHER_SPELLINGS.getOrDefault(written, written);
         Unit<?> unit = dimension.units().get(symbol);
         if (unit == null) {
             throw fault(dimension, text, "has the unit '" + written + "', which is no unit of " + dimension.word());
         }
-        return convert(new BigDecimal(number), unit, dimension.storedUnit());
+        return convert(number, unit, dimension.storedUnit());
     }
 
     private static UnitsFault fault(Dimension dimension, String text, String problem) {
@@ -75,9 +105,14 @@ public final class Units {
                 .formatted(
                         text,
                         problem,
-                        dimension == Dimension.ENERGY ? "an energy" : "a " + dimension.word(),
+                        withArticle(dimension),
                         example(dimension),
                         String.join(", ", dimension.units().keySet())));
+    }
+
+    private static String withArticle(Dimension dimension) {
+        boolean vowel = "aeiou".indexOf(dimension.word().charAt(0)) >= 0;
+        return (vowel ? "an " : "a ") + dimension.word();
     }
 
     private static String example(Dimension dimension) {
@@ -88,6 +123,11 @@ public final class Units {
             case ENERGY -> "2.4 kWh";
             case POWER -> "900 W";
             case TEMPERATURE -> "4.5 degC";
+            case AREA -> "120 ft2";
+            case PRESSURE -> "50 psi";
+            case FLOW -> "5 gpm";
+            case SPEED -> "8 mph";
+            case DENSITY -> "140 lb/ft3";
         };
     }
 
@@ -134,6 +174,11 @@ public final class Units {
             case Power power -> shown(power, "W", 0);
             case Temperature temperature ->
                 in(temperature, us ? "degF" : "degC", 0).toPlainString() + (us ? " °F" : " °C");
+            case Area area -> shown(area, us ? "ft2" : "m2", 1);
+            case Pressure pressure -> shown(pressure, us ? "psi" : "kPa", 1);
+            case Flow flow -> shown(flow, us ? "gpm" : "L/min", 1);
+            case Speed speed -> shown(speed, us ? "mph" : "km/h", 0);
+            case Density density -> shown(density, us ? "lb/ft3" : "kg/m3", 0);
         };
     }
 
@@ -164,6 +209,11 @@ public final class Units {
             case ENERGY -> "Wh";
             case POWER -> "W";
             case TEMPERATURE -> us ? "degF" : "degC";
+            case AREA -> us ? "ft2" : "m2";
+            case PRESSURE -> us ? "psi" : "kPa";
+            case FLOW -> us ? "gpm" : "L/min";
+            case SPEED -> us ? "mph" : "km/h";
+            case DENSITY -> us ? "lb/ft3" : "kg/m3";
         };
         String written = symbol.replace("deg", "°");
         for (int decimals = 0; decimals <= 6; decimals++) {

@@ -3,7 +3,7 @@ package org.firmset.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.firmset.homestead.Described;
+import org.firmset.measure.Described;
 import org.firmset.homestead.Hazard;
 import org.firmset.homestead.WaitKind;
 import org.firmset.homestead.file.Heading;

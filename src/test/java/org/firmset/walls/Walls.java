@@ -1,5 +1,6 @@
 package org.firmset.walls;
 
+import org.firmset.measure.Described;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.firmset.homestead.Described;
+import org.firmset.measure.Described;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Measured;
 import org.firmset.measure.UnitSystem;

@@ -10,8 +10,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.firmset.homestead.Described;
+import org.firmset.measure.Described;
 import org.firmset.measure.Cash;
+import org.firmset.measure.Area;
+import org.firmset.measure.Pressure;
+import org.firmset.measure.Flow;
+import org.firmset.measure.Speed;
+import org.firmset.measure.Density;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
@@ -29,13 +34,18 @@ import tools.jackson.databind.JsonNode;
 
 /** The single values of a homestead file: how each type is read, limited and written. */
 final class Scalars {
-    static final Map<Class<?>, Dimension> DIMENSIONS = Map.of(
-            Mass.class, Dimension.MASS,
-            Volume.class, Dimension.VOLUME,
-            Length.class, Dimension.LENGTH,
-            Energy.class, Dimension.ENERGY,
-            Power.class, Dimension.POWER,
-            Temperature.class, Dimension.TEMPERATURE);
+    static final Map<Class<?>, Dimension> DIMENSIONS = Map.ofEntries(
+            Map.entry(Mass.class, Dimension.MASS),
+            Map.entry(Volume.class, Dimension.VOLUME),
+            Map.entry(Length.class, Dimension.LENGTH),
+            Map.entry(Area.class, Dimension.AREA),
+            Map.entry(Energy.class, Dimension.ENERGY),
+            Map.entry(Power.class, Dimension.POWER),
+            Map.entry(Temperature.class, Dimension.TEMPERATURE),
+            Map.entry(Pressure.class, Dimension.PRESSURE),
+            Map.entry(Flow.class, Dimension.FLOW),
+            Map.entry(Speed.class, Dimension.SPEED),
+            Map.entry(Density.class, Dimension.DENSITY));
     static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
     static final int LONGEST_TEXT = 2000;
     private static final Set<Class<?>> WHOLE_NUMBERS = Set.of(int.class, Integer.class);

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.firmset.homestead.Described;
+import org.firmset.measure.Described;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Hours;
 import org.javamoney.moneta.Money;
@@ -14,7 +14,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Writes the JSON Schema of the homestead file from the records and their descriptions. */
 final class SchemaWriter {
-    private static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
+    private static final String NUMBER = "([+-]?\\d+(\\.\\d+)?(\\s+\\d+/\\d+)?|\\d+/\\d+)";
 
     private final ObjectNode definitions;
 

@@ -18,7 +18,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
-import org.firmset.homestead.Described;
+import org.firmset.measure.Described;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Part;
 import org.firmset.homestead.store.Changes;

@@ -1,4 +1,4 @@
-package org.firmset.homestead;
+package org.firmset.measure;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
@@ -6,8 +6,8 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * What a part of the homestead file means and which values it takes. The file's reader and its published schema are
- * both made from these, so they cannot disagree.
+ * What a part of a record that people write means and which values it takes. The readers, the forms and the published
+ * schemas are all made from these, so they cannot disagree.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT, ElementType.TYPE})
@@ -20,6 +20,9 @@ public @interface Described {
 
     /** The greatest value: a number, or a quantity with its unit. Empty for no limit. */
     String most() default "";
+
+    /** The value that is meant when nothing is written. Empty when there is no such value. */
+    String usual() default "";
 
     /** True for a key: lower-case letters, digits and hyphens, unique among its kind, kept for good. */
     boolean key() default false;
