@@ -14,8 +14,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Holds the inputs of a calculation against the limits their descriptions state, whoever made them. */
 final class Limits {
-    /** @param component readable; */
-    private record Limit(RecordComponent component, String least, String most) {}
+    private record Limit(RecordComponent component, String least, String most) {
+        /** Whether it is a group of inputs with limits of their own. */
+        boolean isGroup() {
+            return component.getType().isRecord() && component.getType().isAnnotationPresent(Described.class);
+        }
+    }
 
     private static final ClassValue<List<Limit>> LIMITS = new ClassValue<>() {
         @Override
@@ -32,15 +36,19 @@ final class Limits {
     private static Optional<Limit> limit(RecordComponent component) {
         Described described = Objects.requireNonNull(
                 component.getAnnotation(Described.class), () -> "component [" + component + "] must be @Described");
-        return described.least().isEmpty() && described.most().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Limit(component, described.least(), described.most()));
+        Limit limit = new Limit(component, described.least(), described.most());
+        boolean bounded = !limit.least().isEmpty() || !limit.most().isEmpty() || limit.isGroup();
+        return bounded ? Optional.of(limit) : Optional.empty();
     }
 
     /** @throws Refusal for the first input beyond its limits */
     static void check(Record inputs) {
         for (Limit limit : LIMITS.get(inputs.getClass())) {
             @Nullable Object value = value(limit.component(), inputs);
+            if (limit.isGroup() && value instanceof Record group) {
+                check(group);
+                continue;
+            }
             if (value instanceof Measured measured) {
                 Dimension dimension = measured.dimension();
                 check(limit, value, measured.value(), text -> Units.parse(dimension, text)

@@ -1,0 +1,80 @@
+package org.firmset.trade.takeoff;
+
+import static org.firmset.trade.trace.Term.term;
+
+import org.firmset.measure.Described;
+import org.firmset.measure.Length;
+import org.firmset.trade.trace.Amount;
+import org.firmset.trade.trace.Finding;
+import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Refusal;
+import org.firmset.trade.trace.Sheet;
+import org.firmset.trade.trace.Source;
+import org.firmset.trade.trace.Whole;
+
+@Described("A wall of blocks, or a rectangle of four.")
+public record WallSize(
+        @Described(value = "Length of the wall, measured outside.", least = "0.2 m", most = "60 m")
+        Length length,
+
+        @Described(
+                value = "The other side of a rectangle of four walls, measured outside; 0 for one straight wall.",
+                least = "0 m",
+                most = "60 m",
+                usual = "0 m")
+        Length width,
+
+        @Described(value = "Height of the blockwork.", least = "0.15 m", most = "6 m")
+        Length height,
+
+        @Described(value = "Nominal size of the block.", usual = "in-8")
+        Block block) {
+
+    /** Whole courses, with the line that says so. */
+    long courses(Sheet sheet) {
+        double exact = height.amount() / block.course();
+        long courses = Whole.up(exact);
+        sheet.add(Line.step("courses", "Courses", Amount.count(courses, "courses"))
+                .by(
+                        "n = H / h, rounded up",
+                        term("H", "height", Amount.length(height)),
+                        term("h", "course with its joint", Amount.length(block.course())))
+                .from(Sources.BLOCK_RULE));
+        if (courses - exact > 0.01) {
+            sheet.add(Finding.note("The height is no whole number of courses; %d are counted.".formatted(courses)));
+        }
+        return courses;
+    }
+
+    boolean isRectangle() {
+        return width.value().signum() > 0;
+    }
+
+    /** Blocks in a course, corners counted once, with the line that says so. */
+    double blocksInCourse(Sheet sheet) {
+        if (isRectangle()) {
+            double around = BlockWork.blocksAround(block, length.amount(), width.amount());
+            if (!(Math.min(length.amount(), width.amount()) > 2 * block.nominalWidth())) {
+                throw new Refusal(
+                        "width", width, "leaves no room inside walls of " + block.words(), "Enter the outside measure");
+            }
+            sheet.add(Line.step("blocks-in-course", "Blocks in a course", Amount.number(around, 2, "blocks"))
+                    .by(
+                            "c = (2 (L + B) - 4 t) / l",
+                            term("L", "length outside", Amount.length(length)),
+                            term("B", "width outside", Amount.length(width)),
+                            term("t", "width of the wall", Amount.length(block.nominalWidth())),
+                            term("l", "block with its joint", Amount.length(block.nominalLength())))
+                    .from(Source.ARITHMETIC));
+            return around;
+        }
+        double straight = BlockWork.blocksInCourse(block, length.amount());
+        sheet.add(Line.step("blocks-in-course", "Blocks in a course", Amount.number(straight, 2, "blocks"))
+                .by(
+                        "c = L / l",
+                        term("L", "length", Amount.length(length)),
+                        term("l", "block with its joint", Amount.length(block.nominalLength())))
+                .from(Sources.BLOCK_RULE));
+        return straight;
+    }
+}
