@@ -14,6 +14,9 @@ public final class Commands {
 
               (no command)                build when needed and start; says the address to open
               plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
+              takeoff                     list what quantities can be worked out from dimensions
+              takeoff KIND                list the inputs of one kind, with their ranges and usual values
+              takeoff KIND NAME=VALUE ... work it out, every line with formula and source
               bench plan                  measure the planner on made-up homesteads and print a table
               test                        build and run every test
               --help                      this text
@@ -23,6 +26,9 @@ public final class Commands {
               --style STYLE               soonest (default), fewest-trips or least-money
               --date YYYY-MM-DD           'today' for the plan (default: the date of this machine)
               --units us|metric           units to print (default: those of the file)
+
+            Options of takeoff:
+              --units us|metric           units to print (default: us)
 
             Surroundings:
               FIRMSET_HOME                folder of the data (default: ~/.firmset)
@@ -50,6 +56,7 @@ public final class Commands {
             List<String> rest = arguments.subList(1, arguments.size());
             return switch (arguments.getFirst()) {
                 case "plan" -> new PlanCommand(out, err).run(rest);
+                case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();
                 default ->

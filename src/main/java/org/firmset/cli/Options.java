@@ -3,9 +3,11 @@ package org.firmset.cli;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.firmset.measure.UnitSystem;
 
 /** Words and options of a command line: options take one value, as '--name value' or '--name=value'. */
 final class Options {
@@ -41,5 +43,17 @@ final class Options {
 
     Optional<String> value(String name) {
         return Optional.ofNullable(values.get(name));
+    }
+
+    List<String> words() {
+        return List.copyOf(words);
+    }
+
+    static UnitSystem units(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "us" -> UnitSystem.US;
+            case "metric" -> UnitSystem.METRIC;
+            default -> throw new NotUnderstood("'" + text + "' are no units; write us or metric");
+        };
     }
 }

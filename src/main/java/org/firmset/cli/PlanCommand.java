@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
@@ -60,7 +59,7 @@ final class PlanCommand {
     private int plan(Homestead homestead, Options options) {
         LocalDate today = options.value("date").map(PlanCommand::date).orElseGet(LocalDate::now);
         Style style = options.value("style").map(PlanCommand::style).orElse(Style.SOONEST);
-        UnitSystem units = options.value("units").map(PlanCommand::units).orElse(homestead.units());
+        UnitSystem units = options.value("units").map(Options::units).orElse(homestead.units());
         return switch (new SeasonPlanner().plan(homestead, today, style, Effort.THOROUGH)) {
             case SeasonPlanner.Result.NoPlan noPlan -> noPlan(noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned ->
@@ -106,14 +105,6 @@ final class PlanCommand {
             case "least-money" -> Style.LEAST_MONEY;
             default ->
                 throw new NotUnderstood("'" + text + "' is no style; write soonest, fewest-trips or least-money");
-        };
-    }
-
-    private static UnitSystem units(String text) {
-        return switch (text.toLowerCase(Locale.ROOT)) {
-            case "us" -> UnitSystem.US;
-            case "metric" -> UnitSystem.METRIC;
-            default -> throw new NotUnderstood("'" + text + "' are no units; write us or metric");
         };
     }
 }

@@ -39,7 +39,10 @@ public record Homestead(
 
         @Described("What keeps things dry on site.") Storage storage,
         @Described("Packs on site that are not used yet.") List<StockLot> stock,
-        @Described("Decisions the plan must keep.") List<Pin> pins) {
+        @Described("Decisions the plan must keep.") List<Pin> pins,
+
+        @Described("Quantities worked out from dimensions, and the stages that take their needs from them.")
+        List<Takeoff> takeoffs) {
 
     public Homestead {
         people = List.copyOf(people);
@@ -53,5 +56,20 @@ public record Homestead(
         trailers = List.copyOf(trailers);
         stock = List.copyOf(stock);
         pins = List.copyOf(pins);
+        takeoffs = List.copyOf(takeoffs);
+    }
+
+    /** The same with other stages. */
+    public Homestead withStages(List<Stage> changed) {
+        return new Homestead(
+                name, units, currency, place, travel, openDates, people, subprojects, changed, waits, materials, suppliers,
+                tools, vehicles, trailers, power, storage, stock, pins, takeoffs);
+    }
+
+    /** The same with other takeoffs. */
+    public Homestead withTakeoffs(List<Takeoff> changed) {
+        return new Homestead(
+                name, units, currency, place, travel, openDates, people, subprojects, stages, waits, materials, suppliers,
+                tools, vehicles, trailers, power, storage, stock, pins, changed);
     }
 }

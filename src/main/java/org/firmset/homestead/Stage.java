@@ -67,4 +67,11 @@ public record Stage(
         needs = List.copyOf(needs);
         hazards = List.copyOf(hazards);
     }
+
+    /** The same with other needs. */
+    public Stage withNeeds(List<Need> changed) {
+        return new Stage(
+                key, name, subproject, labour, crew, layout, leastBlock, mostPerDay, energyPerHour, tools, season, notBefore,
+                notAfter, conditions, changed, hazards, progress, note);
+    }
 }

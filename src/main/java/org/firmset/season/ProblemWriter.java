@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Supplier;
+import org.firmset.homestead.takeoff.Needs;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
@@ -36,7 +37,7 @@ public final class ProblemWriter {
     private final List<List<OpenDay>> openTrips;
 
     private ProblemWriter(Homestead homestead, LocalDate statusDate) {
-        this.homestead = homestead;
+        this.homestead = Needs.reckoned(homestead);
         this.statusDate = statusDate;
         climate = Climate.of(homestead.place().climate());
         openTrips = OpenCalendar.trips(homestead, statusDate);

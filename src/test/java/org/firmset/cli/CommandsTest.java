@@ -64,6 +64,42 @@ class CommandsTest {
     }
 
     @Test
+    void takeoffsAreListedWithTheirInputs() {
+        assertThat(run("takeoff")).isZero();
+        assertThat(printed()).contains("wall-fill", "cut-list", "Quantities");
+        out.reset();
+        assertThat(run("takeoff", "slab")).isZero();
+        assertThat(printed()).contains("thickness", "From 40 mm to 1 m.", "Usually 10.", "Needed.");
+    }
+
+    @Test
+    void aTakeoffIsWorkedOutWithFormulaSourceAndCaution() {
+        assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in")).isZero();
+        assertThat(printed())
+                .contains("43 bags (42.77)", "V = N n v / 2 - b", "ASTM C90-06", "Heed: Blocks taper")
+                .contains("9.75 h");
+        out.reset();
+        assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in", "--units", "metric"))
+                .isZero();
+        assertThat(printed()).contains("0.6606 m3").doesNotContain("ft3;");
+    }
+
+    @Test
+    void aTakeoffThatIsRefusedSaysWhichInputAndTheRange() {
+        assertThat(run("takeoff", "slab", "plan=3 m x 3 m", "thickness=80 degC")).isEqualTo(1);
+        assertThat(complained()).contains("thickness [80 degC]", "which is no unit of length");
+        assertThat(printed()).isEmpty();
+    }
+
+    @Test
+    void aTakeoffThatIsNotUnderstoodSaysWhatToWrite() {
+        assertThat(run("takeoff", "moat")).isEqualTo(2);
+        assertThat(run("takeoff", "slab", "thick")).isEqualTo(2);
+        assertThat(run("takeoff", "slab", "plan=1 m x 1 m", "plan=2 m x 1 m")).isEqualTo(2);
+        assertThat(complained()).contains("'firmset takeoff' lists them", "write name=value", "is given twice");
+    }
+
+    @Test
     void massesArePrintedInTheUnitsAskedFor() {
         run("plan", SMALL, "--date", "2027-03-01", "--units", "us");
         assertThat(printed()).contains("load: Van, 1,907 lb").doesNotContain("865 kg");

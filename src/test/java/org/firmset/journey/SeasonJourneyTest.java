@@ -127,6 +127,9 @@ class SeasonJourneyTest {
                 visit(page, "season", "^Season$", width + "-" + colours + "-season");
                 visit(page, "stages", "^Stages$", width + "-" + colours + "-stages");
                 visit(page, "stages/water-cap-pour", "cap", width + "-" + colours + "-stage");
+                visit(page, "takeoffs", "^Takeoffs$", width + "-" + colours + "-takeoffs");
+                visit(page, "takeoffs/wall-fill/wall-fill", "Fill", width + "-" + colours + "-takeoff-fill");
+                visit(page, "takeoffs/cut-list/shop-slab-bars", "Bars", width + "-" + colours + "-takeoff-cuts");
                 visit(page, "place", ".", width + "-" + colours + "-place");
                 page.context().close();
             }
@@ -177,6 +180,28 @@ class SeasonJourneyTest {
         assertThat(heading(page, "Stove flue through the roof")).isVisible();
         page.getByText("All stages").click();
         assertThat(heading(page, "^Stages$")).isVisible();
+        page.context().close();
+    }
+
+    @Test
+    @Order(4)
+    void aThickerCapNeedsMoreBagsAndThePlanFollows() {
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.navigate(address + "takeoffs");
+        page.getByText("Cap", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(heading(page, "^Cap$")).isVisible();
+        assertThat(page.locator(".fs-results")).containsText("67 bags (66.54)");
+        Locator thickness = page.getByLabel("Thickness", new Page.GetByLabelOptions().setExact(true));
+        thickness.fill("5 1/2 in");
+        thickness.press("Tab");
+        assertThat(page.locator(".fs-results")).containsText("74 bags (73.2)");
+        shoot(page, "takeoff-changed");
+        page.getByText("Keep this takeoff").click();
+        assertThat(heading(page, "^Takeoffs$")).isVisible();
+        page.navigate(address + "stages/water-cap-pour");
+        assertThat(page.locator(".fs-sheet")).containsText("74 × Concrete mix, 80 lb");
+        page.getByText("Cap", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(heading(page, "^Cap$")).isVisible();
         page.context().close();
     }
 

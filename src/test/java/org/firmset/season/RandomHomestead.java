@@ -70,7 +70,8 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
                 kit.power(),
                 new Storage(Volume.ofCubicMetres(dice.between(0, 12) / 2.0)),
                 supplies.stock(),
-                work.pins());
+                work.pins(),
+                List.of());
     }
 
     private static List<Person> people(Dice dice, Size size) {

@@ -108,26 +108,7 @@ abstract class SeasonsContract {
         List<Stage> stages = h.stages().stream()
                 .map(s -> s.key().equals(key) ? how.apply(s) : s)
                 .toList();
-        return new Homestead(
-                h.name(),
-                h.units(),
-                h.currency(),
-                h.place(),
-                h.travel(),
-                h.openDates(),
-                h.people(),
-                h.subprojects(),
-                stages,
-                h.waits(),
-                h.materials(),
-                h.suppliers(),
-                h.tools(),
-                h.vehicles(),
-                h.trailers(),
-                h.power(),
-                h.storage(),
-                h.stock(),
-                h.pins());
+        return h.withStages(stages);
     }
 
     private static Stage withCrew(Stage s, int crew) {
@@ -229,7 +210,8 @@ abstract class SeasonsContract {
                                 h.power(),
                                 h.storage(),
                                 h.stock(),
-                                h.pins()));
+                                h.pins(),
+                                h.takeoffs()));
         assertThat(refused).isInstanceOf(Changes.Change.Refused.class);
         assertThat(kept().version()).isEqualTo(version);
     }

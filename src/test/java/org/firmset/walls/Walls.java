@@ -21,8 +21,11 @@ final class Walls {
 
     static {
         ROOMS.put("measure", List.of());
-        ROOMS.put("trade.climate", List.of("measure"));
-        ROOMS.put("trade.cure", List.of("measure", "trade.climate"));
+        ROOMS.put("trade.trace", List.of("measure"));
+        ROOMS.put("trade.climate", List.of("measure", "trade.trace"));
+        ROOMS.put("trade.cure", List.of("measure", "trade.trace", "trade.climate"));
+        ROOMS.put("trade.takeoff", List.of("measure", "trade.trace"));
+        ROOMS.put("trade.water", List.of("measure", "trade.trace"));
         ROOMS.put("trade.haul", List.of("measure"));
         ROOMS.put("trade.power", List.of("measure", "trade.climate"));
         ROOMS.put("plan", List.of("trade", "measure"));
@@ -47,6 +50,7 @@ final class Walls {
         rules.add(onlyPagesKnowVaadin());
         rules.add(onlyPagesKnowTheFrame());
         rules.add(onlyStoresKnowPersistence());
+        rules.add(onlyOneWallKnowsTheSolver());
         rules.add(checkerApart());
         rules.add(plannerApart());
         return rules;
@@ -128,6 +132,17 @@ final class Walls {
                 .dependOnClassesThat()
                 .resideInAnyPackage("jakarta.persistence..", "org.hibernate..")
                 .because("only store packages know persistence; ask a store for records")
+                .allowEmptyShould(true);
+    }
+
+    private ArchRule onlyOneWallKnowsTheSolver() {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackages(inside("plan"), inside("trade.takeoff.cutting"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.google.ortools..")
+                .because("a solver is a tool behind a small wall; ask for a plan or a cut list")
                 .allowEmptyShould(true);
     }
 

@@ -30,7 +30,11 @@ public final class HomesteadRules {
         List<Fault> references = References.faults(homestead);
         rules.faults.addAll(references);
         rules.faults.addAll(
-                Stream.of(CalendarRules.faults(homestead), StageRules.faults(homestead), KitRules.faults(homestead))
+                Stream.of(
+                                CalendarRules.faults(homestead),
+                                StageRules.faults(homestead),
+                                KitRules.faults(homestead),
+                                TakeoffRules.faults(homestead))
                         .flatMap(List::stream)
                         .toList());
         if (references.isEmpty()) {

@@ -1,7 +1,10 @@
 package org.firmset.homestead.file;
 
-import java.lang.reflect.Constructor;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.ScalarFault;
+import org.firmset.homestead.part.Scalars;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -34,7 +37,7 @@ final class RecordReader {
             Part part = parts.get(i);
             values[i] = readPart(node.get(part.name()), part, pointer + "/" + part.name());
         }
-        return faults.size() == before ? construct(type, values) : null;
+        return faults.size() == before ? Part.record(type, Arrays.asList(values)) : null;
     }
 
     private void refuseUnknown(Collection<String> names, List<Part> parts, String pointer, Set<String> alsoAllowed) {
@@ -65,6 +68,10 @@ final class RecordReader {
     private @Nullable Object absent(Part part, String pointer) {
         if (part.list()) {
             return List.of();
+        }
+        @Nullable Object usual = part.usual();
+        if (usual != null) {
+            return usual;
         }
         if (!part.optional()) {
             fault(pointer, "", "is missing", part.described().value().replaceAll("\\.$", ""));
@@ -106,15 +113,6 @@ final class RecordReader {
     private void fault(String pointer, String value, String problem, String remedy) {
         if (faults.size() < Fault.MOST) {
             faults.add(new Fault(pointer, value, problem, remedy));
-        }
-    }
-
-    static Object construct(Class<?> type, @Nullable Object[] values) {
-        try {
-            Constructor<?> constructor = type.getDeclaredConstructors()[0];
-            return constructor.newInstance(values);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("record [" + type + "] could not be made", e);
         }
     }
 }

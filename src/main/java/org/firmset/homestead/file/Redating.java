@@ -1,6 +1,9 @@
 package org.firmset.homestead.file;
 
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.firmset.homestead.AddedDate;
@@ -49,6 +52,6 @@ public final class Redating {
             @Nullable Object value = parts.get(i).valueIn(part);
             values[i] = value == null ? null : moved(value, weeks);
         }
-        return RecordReader.construct(part.getClass(), values);
+        return Part.record(part.getClass(), Arrays.asList(values));
     }
 }

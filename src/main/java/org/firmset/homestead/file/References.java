@@ -1,5 +1,6 @@
 package org.firmset.homestead.file;
 
+import org.firmset.homestead.part.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -1,5 +1,8 @@
 package org.firmset.homestead.file;
 
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
+import org.firmset.homestead.part.Words;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -50,7 +53,7 @@ final class SchemaWriter {
         ArrayNode required = node.putArray("required");
         for (Part part : Part.of(recordType)) {
             property(properties.putObject(part.name()), part);
-            if (!part.optional() && !part.list()) {
+            if (!part.optional() && !part.list() && part.usual() == null) {
                 required.add(part.name());
             }
         }
@@ -77,6 +80,9 @@ final class SchemaWriter {
         }
         if (!described.most().isEmpty()) {
             text.append(" At most ").append(described.most()).append('.');
+        }
+        if (!described.usual().isEmpty()) {
+            text.append(" Left out it is ").append(described.usual()).append('.');
         }
         return text.toString();
     }

@@ -95,6 +95,7 @@ public final class SeedHomesteads {
                 null,
                 new Storage(Volume.ofCubicMetres(1)),
                 List.of(),
+                List.of(),
                 List.of());
     }
 }

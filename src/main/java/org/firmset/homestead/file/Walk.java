@@ -1,5 +1,7 @@
 package org.firmset.homestead.file;
 
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

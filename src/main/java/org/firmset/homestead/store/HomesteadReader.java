@@ -40,7 +40,8 @@ final class HomesteadReader {
                 homestead.power(),
                 homestead.storage(),
                 records(StockLotRow.class),
-                records(PinRow.class));
+                records(PinRow.class),
+                records(TakeoffRow.class));
     }
 
     private <T, R extends Row<T>> List<T> records(Class<R> type) {

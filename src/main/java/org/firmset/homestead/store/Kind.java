@@ -22,7 +22,8 @@ public enum Kind {
     OPEN_RULE,
     ADDED_DATE,
     STOCK_LOT,
-    PIN;
+    PIN,
+    TAKEOFF;
 
     /**
      * The id of the thing with this key in this homestead, the same for good. Added dates, stock lots and pins have no

@@ -9,6 +9,7 @@ import org.firmset.homestead.Person;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
 import org.firmset.homestead.Supplier;
+import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
@@ -52,7 +53,8 @@ record Part<T, R extends Row<T>>(
                     homestead -> homestead.openDates().added(),
                     null),
             new Part<>(Kind.STOCK_LOT, StockLotRow.class, StockLotRow::new, Homestead::stock, null),
-            new Part<>(Kind.PIN, PinRow.class, PinRow::new, Homestead::pins, null));
+            new Part<>(Kind.PIN, PinRow.class, PinRow::new, Homestead::pins, null),
+            new Part<>(Kind.TAKEOFF, TakeoffRow.class, TakeoffRow::new, Homestead::takeoffs, Takeoff::key));
 
     Slot slot(HomesteadRow homestead, T record, int position) {
         String key = keys == null ? Integer.toString(position) : keys.apply(record);

@@ -20,7 +20,7 @@ import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.firmset.measure.Described;
 import org.firmset.homestead.Homestead;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;

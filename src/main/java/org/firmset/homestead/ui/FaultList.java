@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 
 /** Says what was not accepted, and why. Empty until then. */
 class FaultList extends Div {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.firmset.homestead.Homestead;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.jspecify.annotations.Nullable;
 
 /** The parts of a homestead by their names, so that one form serves them all. */

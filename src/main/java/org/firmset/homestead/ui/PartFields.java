@@ -23,8 +23,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.firmset.homestead.file.Part;
-import org.firmset.homestead.file.ScalarFault;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.ScalarFault;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 

@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.HomesteadFile;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.store.Listed;

@@ -3,16 +3,12 @@ package org.firmset.homestead.ui;
 import com.vaadin.flow.component.html.Div;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.jspecify.annotations.Nullable;
 
 /** A form for any record of the homestead, made from the descriptions of its parts. */
 final class RecordForm extends Div {
-    private static final int LONGEST_KEY = 60;
-
     private final Class<? extends Record> type;
     private final @Nullable Record initial;
     private final Surroundings surroundings;
@@ -33,7 +29,7 @@ final class RecordForm extends Div {
     }
 
     private @Nullable Object value(Part part) {
-        return initial == null ? null : part.valueIn(initial);
+        return initial == null ? part.list() || part.isGroup() ? null : part.usual() : part.valueIn(initial);
     }
 
     /** The record as entered; empty when a field does not accept what stands in it, which the field then says. */
@@ -68,14 +64,6 @@ final class RecordForm extends Div {
                 name = String.valueOf(values.get(i));
             }
         }
-        String start =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        String base = start.isEmpty() ? "thing" : start.substring(0, Math.min(start.length(), LONGEST_KEY - 6));
-        Set<String> taken = surroundings.named(Part.kindOf(type)).keySet();
-        String key = base;
-        for (int i = 2; taken.contains(key); i++) {
-            key = base + "-" + i;
-        }
-        return key;
+        return Keys.of(name, "thing", surroundings.named(Part.kindOf(type)).keySet());
     }
 }

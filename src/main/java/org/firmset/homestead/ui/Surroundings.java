@@ -3,7 +3,7 @@ package org.firmset.homestead.ui;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.firmset.homestead.Homestead;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.firmset.measure.UnitSystem;
 
 /**

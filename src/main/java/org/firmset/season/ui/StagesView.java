@@ -26,15 +26,20 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
+import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
-import org.firmset.homestead.file.Part;
+import org.firmset.homestead.part.Part;
 import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.takeoff.Needs;
 import org.firmset.homestead.ui.HomesteadPages;
+import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.shell.Frame;
+import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Show;
 
 /** The stages by subproject; of one stage what it needs, its waits, and why it lies where it does. */
 @Route(value = "stages/:stage?", layout = Frame.class)
@@ -160,7 +165,9 @@ class StagesView extends SeasonPage {
         UnorderedList list = new UnorderedList();
         list.add(new ListItem(stage.labour() + " of labour, at least "
                 + (stage.crew() == 1 ? "one person" : stage.crew() + " people")));
-        stage.needs()
+        Needs.reckoned(homestead).stages().stream()
+                .filter(s -> s.key().equals(stage.key()))
+                .flatMap(s -> s.needs().stream())
                 .forEach(n -> Optional.ofNullable(materials.get(n.material()))
                         .ifPresent(m -> list.add(new ListItem("%d × %s (%s of %s)"
                                 .formatted(n.packs(), m.name(), m.pack(), Units.show(m.mass(), homestead.units()))))));
@@ -169,7 +176,24 @@ class StagesView extends SeasonPage {
                     + stage.tools().stream().map(t -> tools.getOrDefault(t, t)).collect(Collectors.joining(", "))));
         }
         section.add(list);
+        List<Takeoff> takeoffs = homestead.takeoffs().stream()
+                .filter(t -> stage.key().equals(t.stage()))
+                .toList();
+        if (!takeoffs.isEmpty()) {
+            UnorderedList worked = new UnorderedList();
+            takeoffs.forEach(t -> worked.add(takeoff(t)));
+            section.add(new H3("Worked out from dimensions"), worked);
+        }
         return section;
+    }
+
+    private static ListItem takeoff(Takeoff takeoff) {
+        String labour = Needs.worksheet(takeoff).stream()
+                .flatMap(w -> w.lines(Line.Role.LABOUR).stream())
+                .map(l -> ", reckons with " + Show.amount(l.amount(), UnitSystem.METRIC) + " of labour")
+                .findFirst()
+                .orElse("");
+        return new ListItem(new Anchor(HomesteadPages.takeoff(takeoff), takeoff.name()), new Span(labour));
     }
 
     private static Section waits(Homestead homestead, SeasonReport report, Stage stage) {

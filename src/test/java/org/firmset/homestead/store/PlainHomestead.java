@@ -57,6 +57,7 @@ final class PlainHomestead {
                 null,
                 new Storage(NO_ROOM),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -13,6 +13,7 @@ import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Cure;
 import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Generator;
+import org.firmset.homestead.Given;
 import org.firmset.homestead.Hazard;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Material;
@@ -33,6 +34,8 @@ import org.firmset.homestead.StockLot;
 import org.firmset.homestead.Storage;
 import org.firmset.homestead.Subproject;
 import org.firmset.homestead.Supplier;
+import org.firmset.homestead.Supply;
+import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Travel;
@@ -82,7 +85,18 @@ final class RichHomestead {
                 List.of(new StockLot("rebar", 7, DAY), new StockLot("cement", 3, DAY.minusDays(20))),
                 List.of(
                         new Pin("walls", List.of(DAY.plusDays(8), DAY.plusDays(7)), "the neighbour lends a hand"),
-                        new Pin("footings", List.of(DAY, DAY.plusDays(1)), "the mixer is rented")));
+                        new Pin("footings", List.of(DAY, DAY.plusDays(1)), "the mixer is rented")),
+                List.of(takeoff("cap", 1), takeoff("fill", 2)));
+    }
+
+    private static Takeoff takeoff(String key, int i) {
+        return new Takeoff(
+                key,
+                "Takeoff " + i,
+                "slab",
+                i == 1 ? "footings" : "walls",
+                List.of(new Given("plan", i + " m x 2 ft 6 in"), new Given("thickness", "4 1/" + (i + 1) + " in")),
+                List.of(new Supply("bags", "cement"), new Supply("mixing-water", "rebar")));
     }
 
     private static Place place() {

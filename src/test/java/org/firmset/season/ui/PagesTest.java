@@ -39,4 +39,35 @@ class PagesTest extends SpringBrowserlessTest {
                 .toList();
         assertThat(items).contains("First builder", "Vehicle");
     }
+
+    @Test
+    void aTakeoffIsWorkedOutWhileItIsFilledInAndIsKept() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        navigate("takeoffs/slab", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("Slab or cap");
+        field("Plan").setValue("12 ft x 10 ft");
+        field("Thickness").setValue("4 mi");
+        assertThat(find(TextField.class).withCaption("Thickness").single().isInvalid())
+                .isTrue();
+        field("Thickness").setValue("4 in");
+        assertThat(find(TextField.class).withCaption("Thickness").single().isInvalid())
+                .isFalse();
+        assertThat(texts()).contains("74 bags (73.33)");
+        field("Name").setValue("Porch");
+        test(find(Button.class).withText("Keep this takeoff").single()).click();
+        navigate("takeoffs/slab/porch", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("Porch");
+        assertThat(find(TextField.class).withCaption("Plan").single().getValue()).isEqualTo("12 ft x 10 ft");
+    }
+
+    private com.vaadin.flow.component.textfield.TextFieldTester<TextField, String> field(String label) {
+        return test(find(TextField.class).withCaption(label).single());
+    }
+
+    private List<String> texts() {
+        return find(com.vaadin.flow.component.html.Span.class).all().stream()
+                .map(span -> span.getElement().getTextRecursively())
+                .toList();
+    }
 }

@@ -1,13 +1,16 @@
-package org.firmset.homestead.file;
+package org.firmset.homestead.part;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.MonthDay;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.firmset.measure.Described;
@@ -29,12 +32,14 @@ import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
 import org.firmset.measure.Volume;
+import org.firmset.trade.takeoff.Pieces;
+import org.firmset.trade.takeoff.PlanShape;
 import org.javamoney.moneta.Money;
 import tools.jackson.databind.JsonNode;
 
 /** The single values of a homestead file: how each type is read, limited and written. */
-final class Scalars {
-    static final Map<Class<?>, Dimension> DIMENSIONS = Map.ofEntries(
+public final class Scalars {
+    public static final Map<Class<?>, Dimension> DIMENSIONS = Map.ofEntries(
             Map.entry(Mass.class, Dimension.MASS),
             Map.entry(Volume.class, Dimension.VOLUME),
             Map.entry(Length.class, Dimension.LENGTH),
@@ -46,8 +51,12 @@ final class Scalars {
             Map.entry(Flow.class, Dimension.FLOW),
             Map.entry(Speed.class, Dimension.SPEED),
             Map.entry(Density.class, Dimension.DENSITY));
-    static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
-    static final int LONGEST_TEXT = 2000;
+    /** Values that are one text of their own making. */
+    private static final Map<Class<?>, Function<String, Object>> TEXTS =
+            Map.of(Pieces.class, Pieces::parse, PlanShape.class, PlanShape::parse);
+
+    public static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
+    public static final int LONGEST_TEXT = 2000;
     private static final Set<Class<?>> WHOLE_NUMBERS = Set.of(int.class, Integer.class);
     /** Enough in any currency, and little enough that sums of prices stay exact. */
     private static final BigDecimal MOST_MONEY = new BigDecimal("10000000000");
@@ -57,12 +66,13 @@ final class Scalars {
 
     private Scalars() {}
 
-    static boolean isScalar(Class<?> type) {
-        return DIMENSIONS.containsKey(type) || type == Hours.class;
+    /** Whether a record is one value, not a group of them. */
+    public static boolean isScalar(Class<?> type) {
+        return DIMENSIONS.containsKey(type) || type == Hours.class || TEXTS.containsKey(type);
     }
 
     /** @throws ScalarFault when the value cannot be accepted */
-    static Object read(JsonNode node, Part part) {
+    public static Object read(JsonNode node, Part part) {
         Class<?> type = part.type();
         Described described = part.described();
         if (WHOLE_NUMBERS.contains(type)) {
@@ -122,18 +132,36 @@ final class Scalars {
                             "Write one of " + Words.allOf(type).collect(Collectors.joining(", "))));
         }
         try {
-            return type == LocalDate.class
-                    ? date(text)
-                    : type == MonthDay.class ? MonthDay.parse(text) : amount(text, type, described);
+            return ofWrittenType(text, type, described);
         } catch (DateTimeException e) {
-            String example = type == LocalDate.class ? "2027-05-01" : "--05-01";
-            throw new ScalarFault("is not a date", "Write it as '" + example + "'");
+            throw new ScalarFault("is not a " + (type == LocalTime.class ? "time" : "date"), "Write it as '"
+                    + (type == LocalDate.class ? "2027-05-01" : type == MonthDay.class ? "--05-01" : "07:30") + "'");
         } catch (UnitsFault e) {
-            String message = String.valueOf(e.getMessage());
-            int split = message.lastIndexOf("; write");
-            throw new ScalarFault(
-                    message.substring(message.indexOf("' ") + 2, split), "W" + message.substring(split + 3));
+            throw fault(String.valueOf(e.getMessage()));
         }
+    }
+
+    private static Object ofWrittenType(String text, Class<?> type, Described described) {
+        if (TEXTS.containsKey(type)) {
+            return Objects.requireNonNull(TEXTS.get(type)).apply(text);
+        }
+        if (type == LocalDate.class) {
+            return date(text);
+        }
+        if (type == LocalTime.class) {
+            return LocalTime.parse(text);
+        }
+        return type == MonthDay.class ? MonthDay.parse(text) : amount(text, type, described);
+    }
+
+    /** Says apart what a message says in one: "'12' is not a number with its unit; write a length such as '12 ft'". */
+    private static ScalarFault fault(String message) {
+        int quoted = message.indexOf("' ");
+        int split = message.lastIndexOf("; write");
+        boolean usual = quoted >= 0 && split > quoted;
+        return usual
+                ? new ScalarFault(message.substring(quoted + 2, split), "W" + message.substring(split + 3))
+                : new ScalarFault("cannot be read: " + message, "Write it in another way");
     }
 
     private static String text(String text, Described described) {
@@ -188,7 +216,7 @@ final class Scalars {
                     "The most is " + MOST_MONEY.toPlainString());
             return money;
         }
-        return measured(text, java.util.Objects.requireNonNull(DIMENSIONS.get(type)), described);
+        return measured(text, Objects.requireNonNull(DIMENSIONS.get(type)), described);
     }
 
     private static Measured measured(String text, Dimension dimension, Described described) {
@@ -212,7 +240,8 @@ final class Scalars {
         return measured;
     }
 
-    static String write(Object value, UnitSystem units) {
+    /** The text that {@link #read} reads back. */
+    public static String write(Object value, UnitSystem units) {
         return switch (value) {
             case Measured measured -> Units.editable(measured, units);
             case Money money -> Cash.text(money);

@@ -1,4 +1,4 @@
-package org.firmset.homestead.file;
+package org.firmset.homestead.part;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -13,6 +13,7 @@ import org.firmset.measure.Cash;
 import org.firmset.measure.Measured;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
+import org.firmset.measure.Worded;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -51,7 +52,11 @@ public record Part(
 
     /** The record of a type that has these values for its components. */
     public static <R> R record(Class<R> type, List<@Nullable Object> values) {
-        return type.cast(RecordReader.construct(type, values.toArray()));
+        try {
+            return type.cast(type.getDeclaredConstructors()[0].newInstance(values.toArray()));
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("record [" + type + "] could not be made", e);
+        }
     }
 
     public @Nullable Object valueIn(Record owner) {
@@ -68,6 +73,11 @@ public record Part(
         return type.isRecord() && !Scalars.isScalar(type);
     }
 
+    /** Whether it is one described record, and not a list of them. */
+    public boolean isGroup() {
+        return !list && type.isRecord() && type.isAnnotationPresent(Described.class);
+    }
+
     /** What a record's key belongs to, in words: "open rule". */
     public static String kindOf(Class<?> recordType) {
         return Words.kindOf(recordType);
@@ -81,6 +91,9 @@ public record Part(
 
     /** What its enum constants are called in words. */
     public static String word(Enum<?> constant) {
+        if (constant instanceof Worded worded) {
+            return worded.words();
+        }
         return Words.ofEnum(constant).replace('-', ' ');
     }
 
@@ -91,12 +104,28 @@ public record Part(
      */
     public Object entered(String text) {
         String stripped = text.strip();
+        if (type == boolean.class) {
+            return truth(stripped);
+        }
         boolean number = type == int.class || type == Integer.class || type == BigDecimal.class;
         return Scalars.read(
                 number
                         ? JsonNodeFactory.instance.numberNode(numberIn(stripped))
                         : JsonNodeFactory.instance.stringNode(stripped),
                 this);
+    }
+
+    private static boolean truth(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "true", "yes" -> true;
+            case "false", "no" -> false;
+            default -> throw new ScalarFault("is neither yes nor no", "Write yes or no");
+        };
+    }
+
+    /** The value that is meant when nothing is written; null when there is none. */
+    public @Nullable Object usual() {
+        return described.usual().isEmpty() ? null : entered(described.usual());
     }
 
     private BigDecimal numberIn(String text) {
@@ -112,6 +141,7 @@ public record Part(
             case Measured measured -> Units.editable(measured, units);
             case Money money -> Cash.text(money);
             case BigDecimal number -> number.toPlainString();
+            case Enum<?> constant -> Words.ofEnum(constant);
             default -> value.toString();
         };
     }

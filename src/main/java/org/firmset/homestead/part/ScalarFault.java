@@ -1,4 +1,4 @@
-package org.firmset.homestead.file;
+package org.firmset.homestead.part;
 
 /** A single value that cannot be accepted. */
 public final class ScalarFault extends RuntimeException {
@@ -7,7 +7,7 @@ public final class ScalarFault extends RuntimeException {
     private final String problem;
     private final String remedy;
 
-    ScalarFault(String problem, String remedy) {
+    public ScalarFault(String problem, String remedy) {
         super(problem + ". " + remedy, null, false, false);
         this.problem = problem;
         this.remedy = remedy;

@@ -1,4 +1,4 @@
-package org.firmset.homestead.file;
+package org.firmset.homestead.part;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -6,15 +6,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** How names of the program are written in the file. */
-final class Words {
+public final class Words {
     private Words() {}
 
     /** IN_ONE_GO becomes in-one-go. */
-    static String ofEnum(Enum<?> constant) {
+    public static String ofEnum(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static Stream<String> allOf(Class<?> enumType) {
+    public static Stream<String> allOf(Class<?> enumType) {
         return Arrays.stream(enumType.getEnumConstants()).map(c -> ofEnum((Enum<?>) c));
     }
 
@@ -25,7 +25,7 @@ final class Words {
     }
 
     /** OpenRule becomes "open rule": what a record's key belongs to. */
-    static String kindOf(Class<?> recordType) {
+    public static String kindOf(Class<?> recordType) {
         return recordType.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 }
