@@ -19,6 +19,7 @@ public final class Commands {
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
               bench plan                  measure the planner on made-up homesteads and print a table
               test                        build and run every test
+              mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text
 
             Options of plan:

@@ -12,8 +12,9 @@ import org.firmset.homestead.Stage;
 import org.firmset.homestead.Wait;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.WaitKind;
-import org.firmset.trade.cure.Cement;
+import org.firmset.trade.cure.CureTable;
 import org.firmset.trade.cure.Strength;
+import org.firmset.trade.cure.StrengthGoal;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a wait, a cure as the table of its days by the date of the finish. */
@@ -63,14 +64,15 @@ final class WaitWriter {
     }
 
     private List<Integer> table(Cure cure, Climate usual) {
-        return statusDate
-                .datesUntil(lastFinish.plusDays(1))
-                .map(finish -> days(cure, usual, finish))
-                .toList();
+        return CureTable.of(goal(cure), usual::meanOn, statusDate, lastFinish).days();
     }
 
     private static int days(Cure cure, Climate usual, LocalDate finish) {
-        Cement cement = Cement.valueOf(cure.cement().name());
-        return Strength.calendarDaysTo(cure.strengthPercent() / 100.0, cement, finish, usual::meanOn);
+        return Strength.calendarDaysTo(goal(cure), finish, usual::meanOn);
+    }
+
+    private static StrengthGoal goal(Cure cure) {
+        return new StrengthGoal(
+                cure.strengthPercent() / 100.0, cure.curve().orElseThrow(), cure.ageing());
     }
 }

@@ -7,6 +7,8 @@ import org.firmset.homestead.Cure;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Wait;
 import org.firmset.homestead.WaitKind;
+import org.firmset.trade.cure.Ageing;
+import org.firmset.trade.cure.StrengthMethod;
 import org.jspecify.annotations.Nullable;
 
 /** Waits made by chance; each leads from a stage to one further down the list, so there is no circle. */
@@ -43,6 +45,11 @@ final class RandomWaits {
     }
 
     private Cure cure() {
-        return new Cure(dice.between(1, dice.chance(10) ? 100 : 60), dice.any(CementClass.class));
+        CementClass cement = dice.any(CementClass.class);
+        return new Cure(
+                dice.between(1, dice.chance(10) ? 100 : 60),
+                cement,
+                cement == CementClass.SLOW || dice.chance(70) ? StrengthMethod.EN_1992 : StrengthMethod.ACI_209,
+                dice.chance(70) ? Ageing.EN_1992 : dice.any(Ageing.class));
     }
 }

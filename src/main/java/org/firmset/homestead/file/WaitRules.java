@@ -6,12 +6,15 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.firmset.homestead.Cure;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Wait;
+import org.jspecify.annotations.Nullable;
 
 /** Waits do not contradict themselves and lead in no circle. */
 final class WaitRules {
@@ -46,12 +49,24 @@ final class WaitRules {
                     "is under the least days " + wait.leastDays(),
                     "Write at least " + wait.leastDays()));
         }
+        checkCurve(wait, pointer);
         if (wait.cure() != null && homestead.place().climate().isEmpty()) {
             faults.add(new Fault(
                     pointer + "/cure",
                     wait.cure().strengthPercent() + " %",
                     "cannot be reckoned without the temperatures of the place",
                     "Write the twelve months in /place/climate, or leave the cure out and use leastDays"));
+        }
+    }
+
+    private void checkCurve(Wait wait, String pointer) {
+        @Nullable Cure cure = wait.cure();
+        if (cure != null && cure.curve().isEmpty()) {
+            faults.add(new Fault(
+                    pointer + "/cure/method",
+                    cure.method().words(),
+                    "has no curve for " + cure.cement().name().toLowerCase(Locale.ROOT) + " cement",
+                    "Write en-1992 as the method, or another cement"));
         }
     }
 

@@ -6,6 +6,8 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import org.firmset.homestead.CementClass;
 import org.firmset.homestead.Cure;
+import org.firmset.trade.cure.Ageing;
+import org.firmset.trade.cure.StrengthMethod;
 import org.jspecify.annotations.Nullable;
 
 @Embeddable
@@ -13,13 +15,19 @@ record CureColumns(
         @Column(name = "cure_strength_percent") int strengthPercent,
 
         @Column(name = "cure_cement") @Enumerated(EnumType.STRING)
-        CementClass cement) {
+        CementClass cement,
+
+        @Column(name = "cure_method") @Enumerated(EnumType.STRING)
+        StrengthMethod method,
+
+        @Column(name = "cure_ageing") @Enumerated(EnumType.STRING)
+        Ageing ageing) {
 
     static @Nullable CureColumns of(@Nullable Cure cure) {
-        return cure == null ? null : new CureColumns(cure.strengthPercent(), cure.cement());
+        return cure == null ? null : new CureColumns(cure.strengthPercent(), cure.cement(), cure.method(), cure.ageing());
     }
 
     Cure toRecord() {
-        return new Cure(strengthPercent, cement);
+        return new Cure(strengthPercent, cement, method, ageing);
     }
 }

@@ -1,8 +1,11 @@
 package org.firmset.trade.climate;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Twelve monthly values and what they make of the days between: each value stands at the middle of its month, straight
@@ -33,5 +36,24 @@ public record MonthlyValues(List<Double> values) {
     /** The value of the month itself. */
     public double inMonthOf(LocalDate date) {
         return values.get(date.getMonthValue() - 1);
+    }
+
+    /** Half-way between highs and lows month by month, (high + low) / 2; both in one unit. */
+    public static MonthlyValues meanOf(MonthlyValues high, MonthlyValues low) {
+        return new MonthlyValues(IntStream.range(0, MONTHS)
+                .mapToObj(m -> (high.values.get(m) + low.values.get(m)) / 2)
+                .toList());
+    }
+
+    /** The months whose value is under a limit in the same unit, January first. */
+    public List<Month> monthsUnder(double limit) {
+        return Arrays.stream(Month.values())
+                .filter(month -> values.get(month.getValue() - 1) < limit)
+                .toList();
+    }
+
+    /** The mean of the year, every month counting alike. */
+    public double yearMean() {
+        return values.stream().mapToDouble(Double::doubleValue).sum() / MONTHS;
     }
 }

@@ -5,11 +5,13 @@ import org.firmset.trade.climate.DailyTemperature;
 
 /**
  * Strength of concrete with age, as a planning aid and never as a strength test: EN 1992-1-1 Eq. 3.2 for 20 °C, with
- * the temperature-adjusted age of its Eq. B.10 for other temperatures.
+ * the temperature-adjusted age of its Eq. B.10 for other temperatures. Other published methods: {@link
+ * StrengthCurve} and
+ * {@link Ageing}; a whole season at once: {@link CureTable}.
  */
 public final class Strength {
-    private static final double STANDARD_AGE_DAYS = 28;
-    private static final int LONGEST_DAYS = 3650;
+    /** No wait is reckoned beyond it. */
+    public static final int LONGEST_DAYS = 3650;
 
     private Strength() {}
 
@@ -19,10 +21,7 @@ public final class Strength {
      * @param ageDays age in days, over 0
      */
     public static double share(double ageDays, Cement cement) {
-        if (!(ageDays > 0)) {
-            throw new IllegalArgumentException("ageDays [" + ageDays + "] must be over 0");
-        }
-        return Math.exp(cement.coefficient() * (1 - Math.sqrt(STANDARD_AGE_DAYS / ageDays)));
+        return StrengthCurve.of(cement).share(ageDays);
     }
 
     /**
@@ -31,19 +30,15 @@ public final class Strength {
      * @param share over 0, up to 1
      */
     public static double daysTo(double share, Cement cement) {
-        if (!(share > 0 && share <= 1)) {
-            throw new IllegalArgumentException("share [" + share + "] must be over 0 and at most 1");
-        }
-        double root = 1 - Math.log(share) / cement.coefficient();
-        return STANDARD_AGE_DAYS / (root * root);
+        return StrengthCurve.of(cement).daysTo(share);
     }
 
     /**
-     * By how many days at 20 °C one day at another temperature ages concrete: exp(13.65 - 4000 / (273 + T)), EN 1992-1-1
-     * Eq. B.10, for 0 to 80 °C. Under 0 °C nothing is counted: water that is ice does not hydrate cement.
+     * By how many days at 20 °C one day at another temperature ages concrete: exp(13.65 - 4000 / (273 + T)), EN
+     * 1992-1-1 Eq. B.10, for 0 to 80 °C. Under 0 °C nothing is counted: water that is ice does not hydrate cement.
      */
     public static double ageFactor(double celsius) {
-        return celsius < 0 ? 0 : Math.exp(13.65 - 4000 / (273 + Math.min(celsius, 80)));
+        return Ageing.EN_1992.factor(celsius);
     }
 
     /**
@@ -53,12 +48,21 @@ public final class Strength {
      * @return at most ten years, also when it is never warm enough
      */
     public static int calendarDaysTo(double share, Cement cement, LocalDate pour, DailyTemperature temperature) {
-        double needed = daysTo(share, cement);
+        return calendarDaysTo(new StrengthGoal(share, StrengthCurve.of(cement), Ageing.EN_1992), pour, temperature);
+    }
+
+    /**
+     * Whole calendar days after the day of the pour until the goal is there; the pour's own day does not count.
+     *
+     * @return at most ten years, also when it is never warm enough
+     */
+    public static int calendarDaysTo(StrengthGoal goal, LocalDate pour, DailyTemperature temperature) {
+        double enough = goal.enough();
         double age = 0;
         int days = 0;
-        while (age < needed && days < LONGEST_DAYS) {
+        while (age < enough && days < LONGEST_DAYS) {
             days++;
-            age += ageFactor(temperature.celsiusOn(pour.plusDays(days)));
+            age += goal.ageing().factor(temperature.celsiusOn(pour.plusDays(days)));
         }
         return days;
     }

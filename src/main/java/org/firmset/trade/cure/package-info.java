@@ -1,4 +1,4 @@
-/** From temperatures to strength to the day a wait ends. Pure. */
+/** From temperatures to strength to the day a wait ends, and what weather fresh concrete stands. Pure. */
 @NullMarked
 package org.firmset.trade.cure;
 

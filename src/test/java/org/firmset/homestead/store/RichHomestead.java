@@ -51,6 +51,8 @@ import org.firmset.measure.Power;
 import org.firmset.measure.Temperature;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Volume;
+import org.firmset.trade.cure.Ageing;
+import org.firmset.trade.cure.StrengthMethod;
 import org.javamoney.moneta.Money;
 
 /** A homestead in which nothing is left out: every part filled, every list longer than one, every kind of thing used. */
@@ -182,7 +184,11 @@ final class RichHomestead {
                         "footings",
                         "walls",
                         5 + kind.ordinal(),
-                        new Cure(61 + kind.ordinal(), CementClass.values()[kind.ordinal() % 3]),
+                        new Cure(
+                                61 + kind.ordinal(),
+                                CementClass.values()[kind.ordinal() % 3],
+                                StrengthMethod.values()[(kind.ordinal() + 1) % 2],
+                                Ageing.values()[(kind.ordinal() + 1) % 4]),
                         20 + kind.ordinal()))
                 .toList();
     }

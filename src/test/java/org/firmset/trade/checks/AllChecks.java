@@ -1,5 +1,6 @@
 package org.firmset.trade.checks;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -8,8 +9,9 @@ final class AllChecks {
     private AllChecks() {}
 
     static List<Row> rows() {
-        return Stream.<List<Row>>of()
+        return Stream.of(TakeoffChecks.rows(), CureChecks.rows(), WaterChecks.rows(), KitChecks.rows(), PlanChecks.rows())
                 .flatMap(List::stream)
+                .sorted(Comparator.comparing(Row::id))
                 .toList();
     }
 }

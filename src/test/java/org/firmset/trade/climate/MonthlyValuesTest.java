@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.time.Month;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,6 +50,24 @@ class MonthlyValuesTest {
     @Test
     void the_value_of_the_month_itself_does_not_move() {
         assertThat(NUMBER_OF_MONTH.inMonthOf(LocalDate.of(2027, 5, 31))).isEqualTo(5);
+    }
+
+    @Test
+    void means_lie_half_way_between_highs_and_lows() {
+        MonthlyValues tens = new MonthlyValues(Collections.nCopies(12, 10.0));
+        assertThat(MonthlyValues.meanOf(NUMBER_OF_MONTH, tens).values())
+                .containsExactly(5.5, 6.0, 6.5, 7.0, 7.5, 8.0, 8.5, 9.0, 9.5, 10.0, 10.5, 11.0);
+    }
+
+    @Test
+    void months_under_a_limit_leave_out_the_month_that_is_at_it() {
+        assertThat(NUMBER_OF_MONTH.monthsUnder(3)).containsExactly(Month.JANUARY, Month.FEBRUARY);
+        assertThat(NUMBER_OF_MONTH.monthsUnder(12.5)).hasSize(12);
+    }
+
+    @Test
+    void the_mean_of_the_year_counts_every_month_alike() {
+        assertThat(NUMBER_OF_MONTH.yearMean()).isEqualTo(6.5);
     }
 
     @Test
