@@ -32,8 +32,11 @@ import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
 import org.firmset.measure.Volume;
+import org.firmset.trade.climate.MonthlyTemperatures;
+import org.firmset.trade.climate.Readings;
 import org.firmset.trade.takeoff.Pieces;
 import org.firmset.trade.takeoff.PlanShape;
+import org.firmset.trade.water.Outlets;
 import org.javamoney.moneta.Money;
 import tools.jackson.databind.JsonNode;
 
@@ -53,7 +56,12 @@ public final class Scalars {
             Map.entry(Density.class, Dimension.DENSITY));
     /** Values that are one text of their own making. */
     private static final Map<Class<?>, Function<String, Object>> TEXTS =
-            Map.of(Pieces.class, Pieces::parse, PlanShape.class, PlanShape::parse);
+            Map.of(
+                    Pieces.class, Pieces::parse,
+                    PlanShape.class, PlanShape::parse,
+                    MonthlyTemperatures.class, MonthlyTemperatures::parse,
+                    Readings.class, Readings::parse,
+                    Outlets.class, Outlets::parse);
 
     public static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
     public static final int LONGEST_TEXT = 2000;

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.firmset.trade.cure.CureKinds;
 import org.firmset.trade.takeoff.TakeoffKinds;
 import org.firmset.trade.trace.Kind;
+import org.firmset.trade.water.WaterKinds;
 
 /** Every calculator there is, by the room it comes from. */
 public final class Catalogue {
@@ -14,6 +16,8 @@ public final class Catalogue {
 
     static {
         SHELVES.put("Quantities", TakeoffKinds.ALL);
+        SHELVES.put("Concrete and weather", CureKinds.ALL);
+        SHELVES.put("Water", WaterKinds.ALL);
     }
 
     private Catalogue() {}

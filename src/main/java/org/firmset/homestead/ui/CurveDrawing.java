@@ -35,8 +35,9 @@ final class CurveDrawing {
         return value;
     }
 
+    /** In a frame: only what stands inside the first element is parsed as a drawing. */
     String svg() {
-        svg.append("<svg class=\"fs-drawing fs-curve\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"%3$s\">"
+        svg.append("<div><svg class=\"fs-drawing fs-curve\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"%3$s\">"
                 .formatted(WIDTH, HEIGHT, escaped(curve.title() + ": " + curve.up() + " over " + curve.across())));
         grid();
         StringBuilder path = new StringBuilder();
@@ -46,7 +47,7 @@ final class CurveDrawing {
         }
         svg.append("<path class=\"fs-line\" d=\"").append(path).append("\"/>");
         curve.marks().forEach(this::mark);
-        return svg.append("</svg>").toString();
+        return svg.append("</svg></div>").toString();
     }
 
     private double across(double x) {

@@ -23,17 +23,18 @@ final class CutDrawing {
         this.units = units;
     }
 
+    /** In a frame: only what stands inside the first element is parsed as a drawing. */
     String svg() {
         double longest = cuts.stream().mapToDouble(CutBar::stock).max().orElse(1);
         double scale = (WIDTH - NUMBER - 2) / longest;
-        svg.append("<svg class=\"fs-drawing fs-cuts\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"Bars cut to scale\">"
+        svg.append("<div><svg class=\"fs-drawing fs-cuts\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"Bars cut to scale\">"
                 .formatted(WIDTH, cuts.size() * ROW + 2));
         svg.append("<defs><pattern id=\"fs-left\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">"
                 + "<path d=\"M0 6 L6 0\" class=\"fs-hatch\"/></pattern></defs>");
         for (int row = 0; row < cuts.size(); row++) {
             bar(cuts.get(row), row * ROW + 4, scale);
         }
-        return svg.append("</svg>").toString();
+        return svg.append("</svg></div>").toString();
     }
 
     private void bar(CutBar bar, int top, double scale) {

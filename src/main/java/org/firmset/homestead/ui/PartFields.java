@@ -120,11 +120,16 @@ final class PartFields {
         }
     }
 
-    private static PartField date(Part part, @Nullable Object value) {
-        DatePicker picker = new DatePicker(part.label(), (LocalDate) value);
+    static DatePicker picker(Part part, @Nullable LocalDate value) {
+        DatePicker picker = new DatePicker(part.label(), value);
         picker.setLocale(WEEK_FROM_MONDAY);
         // 5/1 is May in one country and January in the other; this way of writing is the same everywhere
         picker.setI18n(new DatePicker.DatePickerI18n().setDateFormat("yyyy-MM-dd"));
+        return picker;
+    }
+
+    private static PartField date(Part part, @Nullable Object value) {
+        DatePicker picker = picker(part, (LocalDate) value);
         picker.setHelperText(help(part));
         picker.setRequiredIndicatorVisible(!part.optional());
         picker.setClearButtonVisible(part.optional());

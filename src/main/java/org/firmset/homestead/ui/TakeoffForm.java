@@ -6,10 +6,12 @@ import com.vaadin.flow.component.HasValidation;
 import com.vaadin.flow.component.HasValue;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.FieldSet;
 import com.vaadin.flow.component.textfield.TextField;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -41,7 +43,7 @@ final class TakeoffForm extends Div {
         }
         add(first);
         if (!more.isEmpty()) {
-            Details details = new Details("More inputs, as usual unless you change them", more);
+            Details details = new Details("More inputs, as usual until changed", more);
             add(details);
         }
     }
@@ -77,6 +79,9 @@ final class TakeoffForm extends Div {
         if (part.type() == boolean.class) {
             return truth(part, text);
         }
+        if (part.type() == LocalDate.class) {
+            return date(part, text);
+        }
         return part.type().isEnum() ? choice(part, text) : written(part, text);
     }
 
@@ -102,6 +107,14 @@ final class TakeoffForm extends Div {
                 ? ""
                 : Words.ofEnum((Enum<?>) box.getValue()));
         return box;
+    }
+
+    private Component date(Part part, String text) {
+        DatePicker picker = PartFields.picker(part, text.isBlank() ? null : (LocalDate) part.entered(text));
+        picker.setHelperText(part.described().value());
+        fields.put(part.name(), picker);
+        watch(part, picker, () -> picker.getValue() == null ? "" : picker.getValue().toString());
+        return picker;
     }
 
     private Component written(Part part, String text) {

@@ -28,6 +28,7 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.takeoff.Catalogue;
 import org.firmset.homestead.takeoff.Inputs;
+import org.firmset.homestead.takeoff.PlaceInputs;
 import org.firmset.homestead.takeoff.Worked;
 import org.firmset.shell.Frame;
 import org.firmset.trade.trace.Kind;
@@ -77,7 +78,7 @@ class TakeoffView extends Div implements BeforeEnterObserver {
 
     private void show(Kept kept, Kind<?> kind, @Nullable Takeoff takeoff) {
         Homestead homestead = kept.homestead();
-        Map<String, String> texts = takeoff == null ? Map.of() : Inputs.texts(takeoff.given());
+        Map<String, String> texts = takeoff == null ? PlaceInputs.of(homestead, kind) : Inputs.texts(takeoff.given());
         Div result = new Div();
         result.addClassName("fs-worked");
         result.getElement().setAttribute("aria-live", "polite");
@@ -85,9 +86,10 @@ class TakeoffView extends Div implements BeforeEnterObserver {
         TakeoffForm form = new TakeoffForm(kind, texts);
         form.onChange(() -> work(form, kind, homestead, result, keep));
         Section inputs = new Section(new H2("Inputs"), form);
-        Section kept1 = new Section(new H2("Keep it"), keep, faults, buttons(kept, kind, takeoff, form, keep));
-        kept1.addClassName("fs-block");
-        Div columns = new Div(new Div(inputs, kept1), result);
+        inputs.addClassName("fs-takeoff-inputs");
+        Section keeping = new Section(new H2("Keep it"), keep, faults, buttons(kept, kind, takeoff, form, keep));
+        keeping.addClassName("fs-takeoff-keep");
+        Div columns = new Div(inputs, result, keeping);
         columns.addClassName("fs-takeoff-columns");
         add(
                 new Anchor(HomesteadPages.TAKEOFFS, "All takeoffs"),
