@@ -61,7 +61,9 @@ final class TakeoffCommand {
         String least = part.described().least();
         String most = part.described().most();
         String range = least.isEmpty() || most.isEmpty() ? "" : " From " + least + " to " + most + ".";
-        String words = part.type().isEnum() ? " One of " + String.join(", ", Words.allOf(part.type()).toList()) + "." : "";
+        String words = part.type().isEnum()
+                ? " One of " + String.join(", ", Words.allOf(part.type()).toList()) + "."
+                : "";
         String without = usual.isEmpty() ? part.optional() ? "" : " Needed." : " Usually " + usual + ".";
         out.printf("  %-20s %s%s%s%s%n", part.name(), part.described().value(), range, words, without);
     }
@@ -98,9 +100,7 @@ final class TakeoffCommand {
             case Worked.Refused refused -> {
                 err.printf(
                         "%s cannot be worked out, %d fault%s:%n",
-                        kind.name(),
-                        refused.faults().size(),
-                        refused.faults().size() == 1 ? "" : "s");
+                        kind.name(), refused.faults().size(), refused.faults().size() == 1 ? "" : "s");
                 refused.faults().forEach(f -> err.println("  " + f.line()));
                 yield Commands.REFUSED;
             }

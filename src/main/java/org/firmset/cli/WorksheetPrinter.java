@@ -60,8 +60,9 @@ final class WorksheetPrinter {
     }
 
     private void cut(CutBar bar) {
-        List<String> pieces =
-                bar.pieces().stream().map(p -> Show.amount(Amount.length(p), units)).toList();
+        List<String> pieces = bar.pieces().stream()
+                .map(p -> Show.amount(Amount.length(p), units))
+                .toList();
         line(
                 "  %d x from %s: %s; left over %s",
                 bar.times(),
@@ -75,7 +76,9 @@ final class WorksheetPrinter {
         line("%s", table.title());
         List<List<String>> rows = new ArrayList<>();
         rows.add(table.headings());
-        table.rows().forEach(r -> rows.add(r.stream().map(a -> Show.amount(a, units)).toList()));
+        table.rows()
+                .forEach(
+                        r -> rows.add(r.stream().map(a -> Show.amount(a, units)).toList()));
         int[] widths = new int[table.headings().size()];
         rows.forEach(r -> {
             for (int i = 0; i < widths.length; i++) {

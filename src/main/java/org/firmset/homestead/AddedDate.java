@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.Hours;
 
 @Described("One free date.")

@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.DayOfWeek;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.Mass;
 import org.javamoney.moneta.Money;
 

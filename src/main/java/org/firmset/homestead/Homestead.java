@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -62,14 +62,50 @@ public record Homestead(
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
         return new Homestead(
-                name, units, currency, place, travel, openDates, people, subprojects, changed, waits, materials, suppliers,
-                tools, vehicles, trailers, power, storage, stock, pins, takeoffs);
+                name,
+                units,
+                currency,
+                place,
+                travel,
+                openDates,
+                people,
+                subprojects,
+                changed,
+                waits,
+                materials,
+                suppliers,
+                tools,
+                vehicles,
+                trailers,
+                power,
+                storage,
+                stock,
+                pins,
+                takeoffs);
     }
 
     /** The same with other takeoffs. */
     public Homestead withTakeoffs(List<Takeoff> changed) {
         return new Homestead(
-                name, units, currency, place, travel, openDates, people, subprojects, stages, waits, materials, suppliers,
-                tools, vehicles, trailers, power, storage, stock, pins, changed);
+                name,
+                units,
+                currency,
+                place,
+                travel,
+                openDates,
+                people,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                suppliers,
+                tools,
+                vehicles,
+                trailers,
+                power,
+                storage,
+                stock,
+                pins,
+                changed);
     }
 }

@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.math.BigDecimal;
+import org.firmset.measure.Described;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Temperature;
 

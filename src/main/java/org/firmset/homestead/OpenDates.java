@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.measure.Described;
 
 @Described("Which dates are free for a trip. Dates that follow each other make one trip.")
 public record OpenDates(

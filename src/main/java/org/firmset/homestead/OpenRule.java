@@ -1,9 +1,9 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.Hours;
 
 @Described("Weekdays that are free from one date to another.")

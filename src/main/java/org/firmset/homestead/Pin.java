@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.measure.Described;
 
 @Described("A decision the plan must keep: the stage works on these dates only.")
 public record Pin(

@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.math.BigDecimal;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.Measured;
 
 @Described("Where the homestead is.")

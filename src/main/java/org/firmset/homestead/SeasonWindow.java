@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.MonthDay;
+import org.firmset.measure.Described;
 
 @Described("A part of every year, both ends included; it may run over the new year.")
 public record SeasonWindow(

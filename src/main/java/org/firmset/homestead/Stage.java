@@ -1,8 +1,8 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
 import org.jspecify.annotations.Nullable;
@@ -71,7 +71,23 @@ public record Stage(
     /** The same with other needs. */
     public Stage withNeeds(List<Need> changed) {
         return new Stage(
-                key, name, subproject, labour, crew, layout, leastBlock, mostPerDay, energyPerHour, tools, season, notBefore,
-                notAfter, conditions, changed, hazards, progress, note);
+                key,
+                name,
+                subproject,
+                labour,
+                crew,
+                layout,
+                leastBlock,
+                mostPerDay,
+                energyPerHour,
+                tools,
+                season,
+                notBefore,
+                notAfter,
+                conditions,
+                changed,
+                hazards,
+                progress,
+                note);
     }
 }

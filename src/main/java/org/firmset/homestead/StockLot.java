@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
+import org.firmset.measure.Described;
 
 @Described("Packs on site that are not used yet.")
 public record StockLot(

@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.time.LocalDate;
+import org.firmset.measure.Described;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 

@@ -1,7 +1,7 @@
 package org.firmset.homestead;
 
-import org.firmset.measure.Described;
 import java.util.List;
+import org.firmset.measure.Described;
 import org.jspecify.annotations.Nullable;
 
 @Described("Somebody who sells materials.")

@@ -6,7 +6,9 @@ import org.jspecify.annotations.Nullable;
 
 @Described("Quantities worked out from dimensions.")
 public record Takeoff(
-        @Described(value = "Key of the takeoff.", key = true) String key,
+        @Described(value = "Key of the takeoff.", key = true)
+        String key,
+
         @Described("Name of the takeoff.") String name,
 
         @Described("What is worked out: slab, wall-fill, cut-list and so on; 'firmset takeoff' lists them.")

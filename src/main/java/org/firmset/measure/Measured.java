@@ -6,7 +6,8 @@ import java.math.RoundingMode;
 /**
  * A quantity kept in the unit of its {@link Dimension}, exact to nine decimals. Made from text by {@link Units#parse}.
  */
-public sealed interface Measured permits Mass, Volume, Length, Area, Energy, Power, Temperature, Pressure, Flow, Speed, Density {
+public sealed interface Measured
+        permits Mass, Volume, Length, Area, Energy, Power, Temperature, Pressure, Flow, Speed, Density {
     int DECIMALS = 9;
 
     /** The value in the stored unit of the {@link #dimension()}. */

@@ -86,9 +86,11 @@ public final class Units {
         if (parts.signum() == 0) {
             throw fault(dimension, text, "divides by nothing");
         }
-        BigDecimal fraction =
-                new BigDecimal(written.substring(0, slash)).divide(parts, Measured.DECIMALS + 6, RoundingMode.HALF_EVEN);
-        return matcher.group(1) != null && matcher.group(1).startsWith("-") ? whole.subtract(fraction) : whole.add(fraction);
+        BigDecimal fraction = new BigDecimal(written.substring(0, slash))
+                .divide(parts, Measured.DECIMALS + 6, RoundingMode.HALF_EVEN);
+        return matcher.group(1) != null && matcher.group(1).startsWith("-")
+                ? whole.subtract(fraction)
+                : whole.add(fraction);
     }
 
     private static BigDecimal stored(Dimension dimension, String text, BigDecimal number, String written) {

@@ -72,7 +72,6 @@ final class WaitWriter {
     }
 
     private static StrengthGoal goal(Cure cure) {
-        return new StrengthGoal(
-                cure.strengthPercent() / 100.0, cure.curve().orElseThrow(), cure.ageing());
+        return new StrengthGoal(cure.strengthPercent() / 100.0, cure.curve().orElseThrow(), cure.ageing());
     }
 }

@@ -74,7 +74,8 @@ class CommandsTest {
 
     @Test
     void aTakeoffIsWorkedOutWithFormulaSourceAndCaution() {
-        assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in")).isZero();
+        assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in"))
+                .isZero();
         assertThat(printed())
                 .contains("43 bags (42.77)", "V = N n v / 2 - b", "ASTM C90-06", "Heed: Blocks taper")
                 .contains("9.75 h");
@@ -86,7 +87,8 @@ class CommandsTest {
 
     @Test
     void aTakeoffThatIsRefusedSaysWhichInputAndTheRange() {
-        assertThat(run("takeoff", "slab", "plan=3 m x 3 m", "thickness=80 degC")).isEqualTo(1);
+        assertThat(run("takeoff", "slab", "plan=3 m x 3 m", "thickness=80 degC"))
+                .isEqualTo(1);
         assertThat(complained()).contains("thickness [80 degC]", "which is no unit of length");
         assertThat(printed()).isEmpty();
     }

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.firmset.measure.Described;
 import org.firmset.homestead.Homestead;
+import org.firmset.measure.Described;
 import org.firmset.measure.Hours;
 import org.jspecify.annotations.Nullable;
 

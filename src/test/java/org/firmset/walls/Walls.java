@@ -1,6 +1,5 @@
 package org.firmset.walls;
 
-import org.firmset.measure.Described;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 

@@ -29,14 +29,13 @@ public final class HomesteadRules {
         rules.checkPlace();
         List<Fault> references = References.faults(homestead);
         rules.faults.addAll(references);
-        rules.faults.addAll(
-                Stream.of(
-                                CalendarRules.faults(homestead),
-                                StageRules.faults(homestead),
-                                KitRules.faults(homestead),
-                                TakeoffRules.faults(homestead))
-                        .flatMap(List::stream)
-                        .toList());
+        rules.faults.addAll(Stream.of(
+                        CalendarRules.faults(homestead),
+                        StageRules.faults(homestead),
+                        KitRules.faults(homestead),
+                        TakeoffRules.faults(homestead))
+                .flatMap(List::stream)
+                .toList());
         if (references.isEmpty()) {
             rules.faults.addAll(WaitRules.faults(homestead));
         }

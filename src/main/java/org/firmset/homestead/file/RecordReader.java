@@ -1,14 +1,14 @@
 package org.firmset.homestead.file;
 
-import org.firmset.homestead.part.Part;
-import org.firmset.homestead.part.ScalarFault;
-import org.firmset.homestead.part.Scalars;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.ScalarFault;
+import org.firmset.homestead.part.Scalars;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;

@@ -1,9 +1,9 @@
 package org.firmset.homestead.file;
 
-import org.firmset.homestead.part.Part;
-import org.firmset.homestead.part.Scalars;
 import java.math.BigDecimal;
 import java.util.List;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
 import org.firmset.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;

@@ -1,7 +1,5 @@
 package org.firmset.homestead.file;
 
-import org.firmset.homestead.part.Part;
-import org.firmset.homestead.part.Scalars;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +7,8 @@ import java.util.stream.Stream;
 import org.firmset.homestead.AddedDate;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.OpenRule;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
 import org.jspecify.annotations.Nullable;
 
 /** Moves every date of a homestead by whole weeks, so that an example never looks stale and weekdays stay what they are. */

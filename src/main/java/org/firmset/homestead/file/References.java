@@ -1,6 +1,5 @@
 package org.firmset.homestead.file;
 
-import org.firmset.homestead.part.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.part.Words;
 import org.jspecify.annotations.Nullable;
 
 /** Every key is there once, and everything that is named by its key is there. */

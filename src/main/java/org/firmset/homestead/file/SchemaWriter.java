@@ -1,13 +1,13 @@
 package org.firmset.homestead.file;
 
-import org.firmset.homestead.part.Part;
-import org.firmset.homestead.part.Scalars;
-import org.firmset.homestead.part.Words;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.firmset.homestead.part.Part;
+import org.firmset.homestead.part.Scalars;
+import org.firmset.homestead.part.Words;
 import org.firmset.measure.Described;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Hours;

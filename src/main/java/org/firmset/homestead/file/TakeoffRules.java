@@ -73,8 +73,8 @@ final class TakeoffRules {
     private void refuse(Takeoff takeoff, InputFault fault, String pointer) {
         for (int i = 0; i < takeoff.given().size(); i++) {
             if (takeoff.given().get(i).input().equals(fault.input())) {
-                faults.add(new Fault(
-                        pointer + "/given/" + i + "/value", fault.value(), fault.problem(), fault.remedy()));
+                faults.add(
+                        new Fault(pointer + "/given/" + i + "/value", fault.value(), fault.problem(), fault.remedy()));
                 return;
             }
         }
@@ -85,8 +85,7 @@ final class TakeoffRules {
         for (int i = 0; i < takeoff.supplies().size(); i++) {
             Supply supply = takeoff.supplies().get(i);
             String place = pointer + "/supplies/" + i;
-            Optional<Line> line =
-                    worksheet.line(supply.line()).filter(l -> l.role() == Line.Role.MATERIAL);
+            Optional<Line> line = worksheet.line(supply.line()).filter(l -> l.role() == Line.Role.MATERIAL);
             if (line.isEmpty()) {
                 faults.add(new Fault(
                         place + "/line",

@@ -1,8 +1,8 @@
 package org.firmset.homestead.file;
 
+import java.util.List;
 import org.firmset.homestead.part.Part;
 import org.firmset.homestead.part.Scalars;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Goes through a homestead and shows every value with its place. */

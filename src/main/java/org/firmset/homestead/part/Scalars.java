@@ -13,20 +13,20 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.firmset.measure.Described;
-import org.firmset.measure.Cash;
 import org.firmset.measure.Area;
-import org.firmset.measure.Pressure;
-import org.firmset.measure.Flow;
-import org.firmset.measure.Speed;
+import org.firmset.measure.Cash;
 import org.firmset.measure.Density;
+import org.firmset.measure.Described;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Energy;
+import org.firmset.measure.Flow;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Power;
+import org.firmset.measure.Pressure;
+import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
@@ -55,13 +55,12 @@ public final class Scalars {
             Map.entry(Speed.class, Dimension.SPEED),
             Map.entry(Density.class, Dimension.DENSITY));
     /** Values that are one text of their own making. */
-    private static final Map<Class<?>, Function<String, Object>> TEXTS =
-            Map.of(
-                    Pieces.class, Pieces::parse,
-                    PlanShape.class, PlanShape::parse,
-                    MonthlyTemperatures.class, MonthlyTemperatures::parse,
-                    Readings.class, Readings::parse,
-                    Outlets.class, Outlets::parse);
+    private static final Map<Class<?>, Function<String, Object>> TEXTS = Map.of(
+            Pieces.class, Pieces::parse,
+            PlanShape.class, PlanShape::parse,
+            MonthlyTemperatures.class, MonthlyTemperatures::parse,
+            Readings.class, Readings::parse,
+            Outlets.class, Outlets::parse);
 
     public static final Pattern KEY = Pattern.compile("[a-z0-9][a-z0-9-]{0,59}");
     public static final int LONGEST_TEXT = 2000;
@@ -142,8 +141,11 @@ public final class Scalars {
         try {
             return ofWrittenType(text, type, described);
         } catch (DateTimeException e) {
-            throw new ScalarFault("is not a " + (type == LocalTime.class ? "time" : "date"), "Write it as '"
-                    + (type == LocalDate.class ? "2027-05-01" : type == MonthDay.class ? "--05-01" : "07:30") + "'");
+            throw new ScalarFault(
+                    "is not a " + (type == LocalTime.class ? "time" : "date"),
+                    "Write it as '"
+                            + (type == LocalDate.class ? "2027-05-01" : type == MonthDay.class ? "--05-01" : "07:30")
+                            + "'");
         } catch (UnitsFault e) {
             throw fault(String.valueOf(e.getMessage()));
         }

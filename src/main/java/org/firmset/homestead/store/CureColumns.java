@@ -24,7 +24,9 @@ record CureColumns(
         Ageing ageing) {
 
     static @Nullable CureColumns of(@Nullable Cure cure) {
-        return cure == null ? null : new CureColumns(cure.strengthPercent(), cure.cement(), cure.method(), cure.ageing());
+        return cure == null
+                ? null
+                : new CureColumns(cure.strengthPercent(), cure.cement(), cure.method(), cure.ageing());
     }
 
     Cure toRecord() {

@@ -7,7 +7,8 @@ import org.firmset.homestead.Supply;
 
 @Embeddable
 record SupplyColumns(
-        String line, @ManyToOne(fetch = FetchType.LAZY, optional = false) MaterialRow material) {
+        String line,
+        @ManyToOne(fetch = FetchType.LAZY, optional = false) MaterialRow material) {
 
     Supply toRecord() {
         return new Supply(line, material.key());

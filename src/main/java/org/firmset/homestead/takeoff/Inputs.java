@@ -124,7 +124,8 @@ public final class Inputs {
         String text = texts.getOrDefault(part.name(), "");
         if (text.isBlank()) {
             if (part.usual() == null && !part.optional()) {
-                faults.add(new InputFault(part.name(), "", "is missing", trimmed(part.described().value())));
+                faults.add(new InputFault(
+                        part.name(), "", "is missing", trimmed(part.described().value())));
             }
             return part.usual();
         }

@@ -30,7 +30,8 @@ public final class PlaceInputs {
                         Objects.requireNonNull(MONTHLY.get(input.part().name()));
                 texts.put(
                         input.part().name(),
-                        MonthlyTemperatures.of(months.stream().map(value).toList()).toString());
+                        MonthlyTemperatures.of(months.stream().map(value).toList())
+                                .toString());
             }
         }
         return texts;

@@ -21,7 +21,8 @@ final class CurveDrawing {
     CurveDrawing(Curve curve) {
         this.curve = curve;
         most = round(curve.points().stream().mapToDouble(Curve.Point::x).max().orElse(1));
-        highest = round(curve.points().stream().mapToDouble(Curve.Point::y).max().orElse(1));
+        highest =
+                round(curve.points().stream().mapToDouble(Curve.Point::y).max().orElse(1));
     }
 
     /** Up to a number that divides well. */
@@ -37,8 +38,10 @@ final class CurveDrawing {
 
     /** In a frame: only what stands inside the first element is parsed as a drawing. */
     String svg() {
-        svg.append("<div><svg class=\"fs-drawing fs-curve\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"%3$s\">"
-                .formatted(WIDTH, HEIGHT, escaped(curve.title() + ": " + curve.up() + " over " + curve.across())));
+        svg.append(
+                "<div><svg class=\"fs-drawing fs-curve\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"%3$s\">"
+                        .formatted(
+                                WIDTH, HEIGHT, escaped(curve.title() + ": " + curve.up() + " over " + curve.across())));
         grid();
         StringBuilder path = new StringBuilder();
         for (Curve.Point point : curve.points()) {
@@ -79,29 +82,25 @@ final class CurveDrawing {
     private void mark(Curve.Mark mark) {
         double x = across(Math.min(mark.x(), most));
         double y = up(Math.min(mark.y(), highest));
-        svg.append(String.format(
-                Locale.ROOT, "<path class=\"fs-mark\" d=\"M%.1f %.1f L%.1f %.1f\"/>", x, up(0), x, y));
+        svg.append(String.format(Locale.ROOT, "<path class=\"fs-mark\" d=\"M%.1f %.1f L%.1f %.1f\"/>", x, up(0), x, y));
         svg.append(String.format(Locale.ROOT, "<circle class=\"fs-mark\" cx=\"%.1f\" cy=\"%.1f\" r=\"4\"/>", x, y));
         boolean right = x > WIDTH * 0.6;
         text(x + (right ? -8 : 8), y + 18, right ? "end" : "start", mark.label());
     }
 
     private void line(double x1, double y1, double x2, double y2) {
-        svg.append(String.format(
-                Locale.ROOT, "<path class=\"fs-grid\" d=\"M%.1f %.1f L%.1f %.1f\"/>", x1, y1, x2, y2));
+        svg.append(String.format(Locale.ROOT, "<path class=\"fs-grid\" d=\"M%.1f %.1f L%.1f %.1f\"/>", x1, y1, x2, y2));
     }
 
     private void text(double x, double y, String anchor, String words) {
         svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>",
-                x,
-                y,
-                anchor,
-                escaped(words)));
+                Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>", x, y, anchor, escaped(words)));
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -27,8 +27,9 @@ final class CutDrawing {
     String svg() {
         double longest = cuts.stream().mapToDouble(CutBar::stock).max().orElse(1);
         double scale = (WIDTH - NUMBER - 2) / longest;
-        svg.append("<div><svg class=\"fs-drawing fs-cuts\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"Bars cut to scale\">"
-                .formatted(WIDTH, cuts.size() * ROW + 2));
+        svg.append(
+                "<div><svg class=\"fs-drawing fs-cuts\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\" role=\"img\" aria-label=\"Bars cut to scale\">"
+                        .formatted(WIDTH, cuts.size() * ROW + 2));
         svg.append("<defs><pattern id=\"fs-left\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">"
                 + "<path d=\"M0 6 L6 0\" class=\"fs-hatch\"/></pattern></defs>");
         for (int row = 0; row < cuts.size(); row++) {

@@ -18,12 +18,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
-import org.firmset.measure.Described;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.part.Part;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
+import org.firmset.measure.Described;
 import org.firmset.shell.Frame;
 import org.jspecify.annotations.Nullable;
 

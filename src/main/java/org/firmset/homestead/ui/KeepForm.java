@@ -43,8 +43,7 @@ final class KeepForm extends Div {
         this.before = before;
         addClassName("fs-form");
         name = new TextField("Name", before == null ? "" : before.name(), kind.name());
-        Map<String, String> names =
-                homestead.stages().stream().collect(Collectors.toMap(Stage::key, Stage::name));
+        Map<String, String> names = homestead.stages().stream().collect(Collectors.toMap(Stage::key, Stage::name));
         stage.setItems(homestead.stages().stream().map(Stage::key).toList());
         stage.setItemLabelGenerator(k -> names.getOrDefault(k, k));
         stage.setClearButtonVisible(true);
@@ -82,7 +81,8 @@ final class KeepForm extends Div {
                 homestead.materials().stream().collect(Collectors.toMap(Material::key, Function.identity()));
         ComboBox<String> box = new ComboBox<>(line.name() + ": " + Show.amount(line.amount(), homestead.units()));
         box.setItems(homestead.materials().stream().map(Material::key).toList());
-        box.setItemLabelGenerator(k -> Optional.ofNullable(known.get(k)).map(Material::name).orElse(k));
+        box.setItemLabelGenerator(
+                k -> Optional.ofNullable(known.get(k)).map(Material::name).orElse(k));
         box.setClearButtonVisible(true);
         box.setHelperText("Bought as this material. May stay empty.");
         Paragraph comes = new Paragraph();
@@ -100,8 +100,7 @@ final class KeepForm extends Div {
         if (material == null) {
             return "";
         }
-        return Needs.packs(line.amount(), material)
-                .stream()
+        return Needs.packs(line.amount(), material).stream()
                 .mapToObj(exact -> against(Whole.up(exact), material))
                 .findFirst()
                 .orElse("A pack of " + material.name() + " has no volume, mass or length to divide this by.");

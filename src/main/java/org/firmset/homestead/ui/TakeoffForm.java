@@ -103,9 +103,12 @@ final class TakeoffForm extends Div {
             box.setValue(value);
         }
         fields.put(part.name(), box);
-        watch(part, box, () -> box.getValue() == null || box.getValue().equals(part.usual())
-                ? ""
-                : Words.ofEnum((Enum<?>) box.getValue()));
+        watch(
+                part,
+                box,
+                () -> box.getValue() == null || box.getValue().equals(part.usual())
+                        ? ""
+                        : Words.ofEnum((Enum<?>) box.getValue()));
         return box;
     }
 
@@ -113,7 +116,10 @@ final class TakeoffForm extends Div {
         DatePicker picker = PartFields.picker(part, text.isBlank() ? null : (LocalDate) part.entered(text));
         picker.setHelperText(part.described().value());
         fields.put(part.name(), picker);
-        watch(part, picker, () -> picker.getValue() == null ? "" : picker.getValue().toString());
+        watch(
+                part,
+                picker,
+                () -> picker.getValue() == null ? "" : picker.getValue().toString());
         return picker;
     }
 

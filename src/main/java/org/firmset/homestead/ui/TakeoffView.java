@@ -60,7 +60,8 @@ class TakeoffView extends Div implements BeforeEnterObserver {
                 .get("kind")
                 .flatMap(Catalogue::find)
                 .orElseThrow(() -> new NotFoundException("There is no such kind of takeoff"));
-        @Nullable Takeoff takeoff = parameters
+        @Nullable
+        Takeoff takeoff = parameters
                 .get("takeoff")
                 .map(key -> find(kept.get().homestead(), key))
                 .orElse(null);
@@ -122,10 +123,12 @@ class TakeoffView extends Div implements BeforeEnterObserver {
     }
 
     private Div buttons(Kept kept, Kind<?> kind, @Nullable Takeoff takeoff, TakeoffForm form, KeepForm keep) {
-        Button save = new Button("Keep this takeoff", e -> keep.read(form.given())
-                .ifPresentOrElse(
-                        wanted -> store(kept.id(), kept.version(), h -> put(h, wanted)),
-                        () -> faults.show("Give it a name first; nothing was stored.")));
+        Button save = new Button(
+                "Keep this takeoff",
+                e -> keep.read(form.given())
+                        .ifPresentOrElse(
+                                wanted -> store(kept.id(), kept.version(), h -> put(h, wanted)),
+                                () -> faults.show("Give it a name first; nothing was stored.")));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         Div buttons = new Div(save);
         if (takeoff != null) {

@@ -52,8 +52,9 @@ class TakeoffsView extends Div implements BeforeEnterObserver {
         removeAll();
         add(
                 new H1("Takeoffs"),
-                new Paragraph("Quantities from dimensions, every figure with its formula and source. A takeoff that belongs"
-                        + " to a stage gives the stage its materials: change a dimension and the plan follows."));
+                new Paragraph(
+                        "Quantities from dimensions, every figure with its formula and source. A takeoff that belongs"
+                                + " to a stage gives the stage its materials: change a dimension and the plan follows."));
         add(ofStages(kept.get().homestead()), kinds());
     }
 
@@ -85,7 +86,8 @@ class TakeoffsView extends Div implements BeforeEnterObserver {
     }
 
     private static ListItem line(Homestead homestead, Takeoff takeoff) {
-        return new ListItem(new Anchor(HomesteadPages.takeoff(takeoff), takeoff.name()), new Span(result(homestead, takeoff)));
+        return new ListItem(
+                new Anchor(HomesteadPages.takeoff(takeoff), takeoff.name()), new Span(result(homestead, takeoff)));
     }
 
     /** What it supplies, or what it answers when it supplies nothing. */
@@ -117,8 +119,8 @@ class TakeoffsView extends Div implements BeforeEnterObserver {
     private static Section shelf(String heading, List<Kind<?>> kinds) {
         Section section = new Section(new H2(heading));
         UnorderedList list = new UnorderedList();
-        kinds.forEach(k -> list.add(
-                new ListItem(new Anchor(HomesteadPages.takeoff(k), k.name()), new Span(": " + k.purpose()))));
+        kinds.forEach(k ->
+                list.add(new ListItem(new Anchor(HomesteadPages.takeoff(k), k.name()), new Span(": " + k.purpose()))));
         section.add(list);
         return section;
     }

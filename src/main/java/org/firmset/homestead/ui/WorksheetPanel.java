@@ -55,14 +55,12 @@ final class WorksheetPanel extends Div {
         Section section = new Section(new H2("Result"));
         Div figures = new Div();
         figures.addClassName("fs-results");
-        worksheet.lines().stream()
-                .filter(l -> l.role() != Line.Role.STEP)
-                .forEach(l -> {
-                    Span name = new Span(l.name());
-                    Span value = new Span(shown(l.amount()));
-                    value.addClassName("fs-result-value");
-                    figures.add(new Div(name, value));
-                });
+        worksheet.lines().stream().filter(l -> l.role() != Line.Role.STEP).forEach(l -> {
+            Span name = new Span(l.name());
+            Span value = new Span(shown(l.amount()));
+            value.addClassName("fs-result-value");
+            figures.add(new Div(name, value));
+        });
         section.add(figures);
         return section;
     }
@@ -97,9 +95,8 @@ final class WorksheetPanel extends Div {
     }
 
     private Component table(Table table) {
-        NativeTableHeader head = new NativeTableHeader(new NativeTableRow(table.headings().stream()
-                .map(NativeTableHeaderCell::new)
-                .toArray(NativeTableHeaderCell[]::new)));
+        NativeTableHeader head = new NativeTableHeader(new NativeTableRow(
+                table.headings().stream().map(NativeTableHeaderCell::new).toArray(NativeTableHeaderCell[]::new)));
         NativeTableBody body = new NativeTableBody();
         for (List<Amount> row : table.rows()) {
             body.add(new NativeTableRow(

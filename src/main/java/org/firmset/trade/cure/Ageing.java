@@ -1,7 +1,7 @@
 package org.firmset.trade.cure;
 
-import org.firmset.measure.Worded;
 import java.util.List;
+import org.firmset.measure.Worded;
 import org.firmset.trade.trace.Source;
 
 /**

@@ -1,6 +1,7 @@
 package org.firmset.trade.cure;
 
 import org.firmset.measure.Worded;
+
 /**
  * The bands of cold that ask for measures in masonry, during the work by the air and afterwards by the daily mean (TMS
  * 602 Art. 1.8 C; the measures from memory and in short).

@@ -1,7 +1,7 @@
 package org.firmset.trade.cure;
 
-import org.firmset.measure.Worded;
 import java.util.OptionalDouble;
+import org.firmset.measure.Worded;
 import org.firmset.trade.trace.Source;
 
 /**

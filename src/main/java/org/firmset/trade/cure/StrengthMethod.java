@@ -1,6 +1,7 @@
 package org.firmset.trade.cure;
 
 import org.firmset.measure.Worded;
+
 /** The published family of curves of strength against age. */
 public enum StrengthMethod implements Worded {
     /** exp(s (1 - sqrt(28 / t))). */

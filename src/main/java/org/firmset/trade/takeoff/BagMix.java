@@ -34,6 +34,14 @@ public record BagMix(
         @Described(value = "Hours to set up, finish and wash.", least = "0", most = "100", usual = "1.15")
         BigDecimal otherHours) {
 
+    private static final double LEAST_OF_USUAL = 0.5;
+    private static final double MOST_OF_USUAL = 1.6;
+    private static final double KILOGRAMS_PER_CUBIC_METRE = 1000;
+    /** Shares of the mass of a bag; labels of 80 lb ask for 3 to 5 qt, which is 8 to 13 %. */
+    private static final double LEAST_WATER = 0.06;
+
+    private static final double MOST_WATER = 0.14;
+
     /**
      * Adds waste, bags, mass, water and labour.
      *
@@ -58,7 +66,10 @@ public record BagMix(
                 .from(Sources.BAG_LABELS)
                 .heed("The yield printed on the bag comes first."));
         sheet.add(Line.step("bag-mass", "Mass of the bags", Amount.mass(whole * bagMass.amount()))
-                .by("M = B m", term("B", "bags", Amount.count(whole, "")), term("m", "mass of a bag", Amount.mass(bagMass.amount()))));
+                .by(
+                        "M = B m",
+                        term("B", "bags", Amount.count(whole, "")),
+                        term("m", "mass of a bag", Amount.mass(bagMass.amount()))));
         addWater(sheet, whole);
         addLabour(sheet, whole);
     }
@@ -66,18 +77,29 @@ public record BagMix(
     private void requirePlausibleYield() {
         double usual = BagYield.ofMass(bagMass.amount());
         double ratio = bagYield.amount() / usual;
-        if (ratio < 0.5 || ratio > 1.6) {
+        if (ratio < LEAST_OF_USUAL || ratio > MOST_OF_USUAL) {
             throw new Refusal(
                     "bagYield",
                     bagYield,
-                    "does not go with a bag of " + bagMass + ", which makes about "
-                            + Volume.ofCubicMetres(Math.round(usual * 1e5) / 1e5),
-                    "Read yield and mass on the same bag");
+                    "does not go with a bag of " + bagMass + ", which makes about " + litres(usual),
+                    "Enter from " + litres(LEAST_OF_USUAL * usual) + " to " + litres(MOST_OF_USUAL * usual)
+                            + " for this bag, as its label says");
         }
+    }
+
+    private static String litres(double cubicMetres) {
+        return Math.round(cubicMetres * 10_000) / 10.0 + " L";
     }
 
     private void addWater(Sheet sheet, long bags) {
         double mixing = bags * waterPerBag.amount();
+        double share = waterPerBag.amount() * KILOGRAMS_PER_CUBIC_METRE / bagMass.amount();
+        if (share < LEAST_WATER || share > MOST_WATER) {
+            sheet.add(Finding.warning(
+                    ("The mixing water is %d %% of the mass of the bag; labels ask for about 6 to 14 %%. Read it"
+                                    + " on the bag.")
+                            .formatted(Math.round(share * 100))));
+        }
         sheet.add(Line.material("mixing-water", "Mixing water", Amount.liquid(mixing))
                 .by(
                         "W = B q",
@@ -96,11 +118,15 @@ public record BagMix(
                 .by(
                         "T = B / r + f",
                         term("B", "bags", Amount.count(bags, "")),
-                        term("r", "bags mixed and placed in an hour of labour", Amount.number(bagsPerHour.doubleValue(), 2, "")),
+                        term(
+                                "r",
+                                "bags mixed and placed in an hour of labour",
+                                Amount.number(bagsPerHour.doubleValue(), 2, "")),
                         term("f", "setting up, finishing and washing", Amount.hours(otherHours.doubleValue())))
                 .from(Source.practice("3 to 6 bags an hour by hand; replace with your own log"))
                 .heed("Wet cement burns skin: waterproof gloves and boots, rinse at once."));
-        sheet.add(Finding.note("Sums first, then waste, then rounded up to whole bags once. A pour that must end the same"
-                + " day needs all its bags, its water and a finish before dark."));
+        sheet.add(
+                Finding.note("Sums first, then waste, then rounded up to whole bags once. A pour that must end the same"
+                        + " day needs all its bags, its water and a finish before dark."));
     }
 }

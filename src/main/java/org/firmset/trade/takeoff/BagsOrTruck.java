@@ -13,13 +13,15 @@ import org.firmset.measure.Volume;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Finding;
 import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
 import org.firmset.trade.trace.Source;
 import org.firmset.trade.trace.Table;
 import org.firmset.trade.trace.Whole;
 import org.firmset.trade.trace.Worksheet;
 
-@Described("Bags against a ready-mix truck: money, hours, and the quantity from which the truck wins. Amounts in your currency.")
+@Described(
+        "Bags against a ready-mix truck: money, hours, and the quantity from which the truck wins. Amounts in your currency.")
 public record BagsOrTruck(
         @Described(value = "Concrete to place, waste included.", least = "10 L", most = "100 m3")
         Volume volume,
@@ -67,37 +69,65 @@ public record BagsOrTruck(
                 usual = "2")
         BigDecimal hoursPerCubicMetre,
 
-        @Described(value = "What an hour of your labour is worth to you; 0 to compare money alone.", least = "0", most = "1000", usual = "0")
+        @Described(
+                value = "What an hour of your labour is worth to you; 0 to compare money alone.",
+                least = "0",
+                most = "1000",
+                usual = "0")
         BigDecimal hourWorth) {
 
     private static final int STEPS = 2000;
 
     public Worksheet work() {
+        refuse();
         Sheet sheet = new Sheet();
         double asked = volume.amount();
         long bags = bags(asked);
         sheet.add(Line.step("bags", "Bags", Amount.packs(asked / bagYield.amount(), "bags"))
-                .by("B = V / y, rounded up", term("V", "volume", Amount.volume(asked)), term("y", "yield of a bag", Amount.volume(bagYield.amount())))
+                .by(
+                        "B = V / y, rounded up",
+                        term("V", "volume", Amount.volume(asked)),
+                        term("y", "yield of a bag", Amount.volume(bagYield.amount())))
                 .from(Sources.BAG_LABELS));
         sheet.add(Line.step("runs", "Runs for the bags", Amount.count(runs(bags), "runs"))
-                .by("R = B m / c, whole bags in each", term("m", "mass of a bag", Amount.mass(bagMass.amount())), term("c", "cargo room", Amount.mass(cargoRoom.amount()))));
-        sheet.add(Line.answer("bag-cost", "Cost with bags", money(bagMoney(asked)))
-                .by("B p + R k", term("p", "price of a bag", money(bagPrice.doubleValue())), term("k", "cost of a run", money(runCost.doubleValue()))));
-        sheet.add(Line.answer("truck-cost", "Cost with the truck", money(truckMoney(asked)))
                 .by(
-                        "max(V, v) q + n f",
-                        term("v", "least volume charged", Amount.bulk(truckLeast.amount())),
-                        term("q", "price of a cubic metre", money(perCubicMetre())),
-                        term("n", "trucks", Amount.count(trucks(asked), "")),
-                        term("f", "fees of a truck", money(truckFees.doubleValue())))
-                .heed("A truck needs a track that carries it, a place to turn and to wash out, and people enough: it does not wait."));
+                        "R = B m / c, whole bags in each",
+                        term("m", "mass of a bag", Amount.mass(bagMass.amount())),
+                        term("c", "cargo room", Amount.mass(cargoRoom.amount()))));
+        sheet.add(Line.answer("bag-cost", "Cost with bags", money(bagMoney(asked)))
+                .by(
+                        "B p + R k",
+                        term("p", "price of a bag", money(bagPrice.doubleValue())),
+                        term("k", "cost of a run", money(runCost.doubleValue()))));
+        sheet.add(
+                Line.answer("truck-cost", "Cost with the truck", money(truckMoney(asked)))
+                        .by(
+                                "max(V, v) q + n f",
+                                term("v", "least volume charged", Amount.bulk(truckLeast.amount())),
+                                term("q", "price of a cubic metre", money(perCubicMetre())),
+                                term("n", "trucks", Amount.count(trucks(asked), "")),
+                                term("f", "fees of a truck", money(truckFees.doubleValue())))
+                        .heed(
+                                "A truck needs a track that carries it, a place to turn and to wash out, and people enough: it does not wait."));
         sheet.add(Line.answer("bag-hours", "Hours with bags", Amount.hours(bagHours(asked)))
-                .by("B / r + R h", term("r", "bags an hour", Amount.number(bagsPerHour.doubleValue(), 2, "")), term("h", "hours of a run", Amount.hours(runHours.doubleValue()))));
+                .by(
+                        "B / r + R h",
+                        term("r", "bags an hour", Amount.number(bagsPerHour.doubleValue(), 2, "")),
+                        term("h", "hours of a run", Amount.hours(runHours.doubleValue()))));
         sheet.add(Line.answer("truck-hours", "Hours with the truck", Amount.hours(truckHours(asked)))
                 .by("V g", term("g", "hours for a cubic metre", Amount.hours(hoursPerCubicMetre.doubleValue())))
                 .from(Source.PRACTICE));
         addTurns(sheet);
         return sheet.done();
+    }
+
+    private void refuse() {
+        if (cargoRoom.value().compareTo(bagMass.value()) < 0) {
+            throw new Refusal("cargoRoom", cargoRoom, "does not hold one bag", "Enter at least " + bagMass);
+        }
+        if (truckLeast.value().compareTo(truckMost.value()) > 0) {
+            throw new Refusal("truckLeast", truckLeast, "is more than a truck brings", "Enter at most " + truckMost);
+        }
     }
 
     private void addTurns(Sheet sheet) {
@@ -114,8 +144,10 @@ public record BagsOrTruck(
         }
         boolean truck = all.applyAsDouble(volume.amount()) > 0;
         sheet.add(Line.answer("better", "For this pour", Amount.word(truck ? "the truck" : "bags")));
-        sheet.add(Finding.note("Bags can be spread over trips at planned joints; a truck's load is placed within an hour and a"
-                + " half of the water. Ask for the least order, waiting charge and how far the chute reaches."));
+        sheet.add(
+                Finding.note(
+                        "Bags can be spread over trips at planned joints; a truck's load is placed within an hour and a"
+                                + " half of the water. Ask for the least order, waiting charge and how far the chute reaches."));
         List<List<Amount>> rows = Stream.of(0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
                 .map(f -> row(f * volume.amount()))
                 .toList();
@@ -137,8 +169,8 @@ public record BagsOrTruck(
             sheet.add(Line.answer(key, name, Amount.bulk(volume.getAsDouble()))
                     .by("least volume above which bags stay dearer, whole bags and runs counted"));
         } else {
-            sheet.add(Line.answer(key, name, Amount.word("never, up to "
-                    + Math.round(lastStep() * bagYield.amount()) + " m3")));
+            sheet.add(Line.answer(
+                    key, name, Amount.word("never, up to " + Math.round(lastStep() * bagYield.amount()) + " m3")));
         }
     }
 
@@ -161,7 +193,7 @@ public record BagsOrTruck(
     }
 
     private long runs(long bags) {
-        long inRun = Math.max(1, Whole.down(cargoRoom.amount() / bagMass.amount()));
+        long inRun = Whole.down(cargoRoom.amount() / bagMass.amount());
         return Math.ceilDiv(bags, inRun);
     }
 

@@ -25,7 +25,11 @@ public record BarRules(
         @Described(value = "Strength of the concrete.", least = "2000 psi", most = "12000 psi", usual = "3000 psi")
         Pressure concreteStrength,
 
-        @Described(value = "Yield strength of the steel.", least = "30000 psi", most = "100000 psi", usual = "60000 psi")
+        @Described(
+                value = "Yield strength of the steel.",
+                least = "30000 psi",
+                most = "100000 psi",
+                usual = "60000 psi")
         Pressure steelYield,
 
         @Described(
@@ -53,6 +57,10 @@ public record BarRules(
         DIAMETERS
     }
 
+    private static final double USUAL_YIELD = 60_000 * 6894.757293168361;
+    private static final double LEAST_LAP = 12 * 0.0254;
+    private static final double LEAST_TIE_END = 3 * 0.0254;
+
     public Worksheet work() {
         Sheet sheet = new Sheet();
         double d = bar.diameter();
@@ -64,21 +72,42 @@ public record BarRules(
                 .from(Sources.BAR_TABLE));
         addBends(sheet);
         addLap(sheet);
-        sheet.add(Finding.note("The drawing and local code decide; wire lengths, covers and laps here are for planning."));
+        addFindings(sheet);
         return sheet.done();
+    }
+
+    private void addFindings(Sheet sheet) {
+        if (lapRule == LapRule.CONCRETE && steelYield.amount() > USUAL_YIELD * 1.001) {
+            sheet.add(
+                    Finding.warning("Steel over 60,000 psi (414 MPa): ACI 318-19 lengthens its laps by 15 to 30 % (from"
+                            + " memory); that is not counted here."));
+        }
+        if (lap() < LEAST_LAP - 1e-9) {
+            sheet.add(
+                    Finding.warning("The lap is under 12 in (305 mm), the least that ACI 318 and IBC 2107.2.1 allow."));
+        }
+        if (tie && Bars.hookEnd90(bar, true) < LEAST_TIE_END - 1e-9) {
+            sheet.add(Finding.note(
+                    "ACI 318-19 Table 25.3.2 (from memory) wants the straight end of a tie's hook to be 3 in"
+                            + " (76 mm) at least; the leg above has less."));
+        }
+        sheet.add(Finding.note("The drawing and local code decide; bends, hooks and laps here are for planning."));
     }
 
     private void addBends(Sheet sheet) {
         double bend = Bars.leastBend(bar, tie);
         sheet.add(Line.answer("bend", "Least inside diameter of a bend", Amount.thin(bend))
-                .by("D = " + Math.round(bend / bar.diameter()) + " d", term("d", "diameter", Amount.thin(bar.diameter())))
+                .by(
+                        "D = " + Math.round(bend / bar.diameter()) + " d",
+                        term("d", "diameter", Amount.thin(bar.diameter())))
                 .from(Sources.BEND_TABLE)
                 .heed("Bend cold and slowly around a pin; a bent bar is never bent back."));
         sheet.add(Line.answer("hook-leg", "Leg of a 90 degree hook, out to end", Amount.thin(Bars.hookLeg90(bar, tie)))
                 .by(
                         "l = e + D / 2 + d",
                         term("e", "straight end", Amount.thin(Bars.hookEnd90(bar, tie))),
-                        term("D", "bend", Amount.thin(bend)))
+                        term("D", "bend", Amount.thin(bend)),
+                        term("d", "diameter", Amount.thin(bar.diameter())))
                 .from(Sources.HOOK_TABLE));
         sheet.add(Line.step("hook-180", "Length that a 180 degree hook adds", Amount.thin(Bars.hookAdds180(bar, tie)))
                 .by(
@@ -97,14 +126,17 @@ public record BarRules(
                 switch (lapRule) {
                     case CONCRETE ->
                         line.by(
-                                        "1.3 ld, at least 12 in; ld = fy / (25 sqrt f'c) d",
+                                        "1.3 ld, at least 12 in; ld = " + (favourable ? "" : "1.5 ") + "fy / ("
+                                                + (bar.isOverNo6() ? 20 : 25) + " sqrt f'c) d",
                                         term("fy", "yield of the steel", Amount.strength(steelYield.amount())),
                                         term("f'c", "concrete", Amount.strength(concreteStrength.amount())),
                                         term("ld", "development length", Amount.thin(development())))
                                 .from(Sources.CONCRETE_LAP);
                     case MASONRY ->
                         line.by(
-                                        "0.002 d fs, at least 40 d and 12 in",
+                                        highStress
+                                                ? "1.5 (0.002 d fs), at most 72 d, at least 40 d and 12 in"
+                                                : "0.002 d fs, at least 40 d and 12 in",
                                         term("fs", "stress", Amount.strength(steelStress.amount())))
                                 .from(Sources.MASONRY_LAP);
                     case DIAMETERS ->
@@ -119,8 +151,7 @@ public record BarRules(
 
     private double lap() {
         return switch (lapRule) {
-            case CONCRETE ->
-                Bars.concreteLap(bar, steelYield.amount(), concreteStrength.amount(), favourable);
+            case CONCRETE -> Bars.concreteLap(bar, steelYield.amount(), concreteStrength.amount(), favourable);
             case MASONRY -> Bars.masonryLap(bar, steelStress.amount(), highStress);
             case DIAMETERS -> lapDiameters.doubleValue() * bar.diameter();
         };

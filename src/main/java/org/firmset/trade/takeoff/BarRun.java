@@ -5,6 +5,7 @@ import static org.firmset.trade.trace.Term.term;
 import org.firmset.measure.Described;
 import org.firmset.measure.Length;
 import org.firmset.trade.trace.Amount;
+import org.firmset.trade.trace.Finding;
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
@@ -37,10 +38,18 @@ public record BarRun(
                 usual = "0")
         int corners) {
 
+    private static final double LEAST_DIAMETERS = 40;
+
     public Worksheet work() {
         Sheet sheet = new Sheet();
         if (lap.amount() >= stock.amount()) {
-            throw new Refusal("lap", lap, "is as long as the bar", "Enter a shorter lap or longer bars");
+            throw new Refusal("lap", lap, "is as long as the bar", Enter.under(stock.amount()) + " or longer bars");
+        }
+        double deduction = Bars.bendDeduction90(bar, false);
+        double corner = 2 * lap.amount() - deduction;
+        double leastLeg = Bars.leastBend(bar, false) / 2 + bar.diameter();
+        if (corners > 0 && lap.amount() < leastLeg) {
+            throw new Refusal("lap", lap, "is shorter than the bend of a corner bar", Enter.atLeast(leastLeg));
         }
         long each = loop
                 ? Bars.barsForLoop(run.amount(), stock.amount(), lap.amount())
@@ -53,22 +62,40 @@ public record BarRun(
                         term("l", "bar", Amount.length(stock)),
                         term("o", "lap", Amount.length(lap))));
         sheet.add(Line.material("bars", "Bars", Amount.packs(each * runs, "bars"))
-                .by("N = n k", term("n", "bars in one", Amount.count(each, "")), term("k", "runs", Amount.count(runs, "")))
+                .by(
+                        "N = n k",
+                        term("n", "bars in one", Amount.count(each, "")),
+                        term("k", "runs", Amount.count(runs, "")))
                 .heed("Laps in neighbouring runs lie away from each other."));
-        double corner = 2 * lap.amount() - Bars.bendDeduction90(bar, false);
         if (corners > 0) {
             sheet.add(Line.step("corner-bars", "Corner bars", Amount.count((long) corners * runs, "bars"))
-                    .by("c k", term("c", "corners", Amount.count(corners, "")), term("k", "runs", Amount.count(runs, "")))
+                    .by(
+                            "c k",
+                            term("c", "corners", Amount.count(corners, "")),
+                            term("k", "runs", Amount.count(runs, "")))
                     .from(Source.PRACTICE));
-            sheet.add(Line.step("corner-cut", "Cut each corner bar at", Amount.length(Math.max(0, corner)))
-                    .by("2 o - b", term("o", "lap", Amount.length(lap)), term("b", "taken off for the bend", Amount.thin(Bars.bendDeduction90(bar, false))))
+            sheet.add(Line.step("corner-cut", "Cut each corner bar at", Amount.length(corner))
+                    .by(
+                            "2 o - b",
+                            term("o", "lap", Amount.length(lap)),
+                            term("b", "taken off for the bend", Amount.thin(deduction)))
                     .from(Sources.ARC));
+            sheet.add(Finding.note("Corner bars are not among the bars to buy: enter '%d x %s' in the cut list."
+                    .formatted((long) corners * runs, Length.ofMetres(Math.round(corner * 1e4) / 1e4))));
         }
-        double metres = place * runs + Math.max(0, corner) * corners * runs;
+        if ((each > 1 || loop || corners > 0) && lap.amount() < LEAST_DIAMETERS * bar.diameter() - 1e-9) {
+            sheet.add(Finding.warning(
+                    "The lap is shorter than 40 diameters of the bar, the least that is usual: see the bar"
+                            + " rules, the drawing decides."));
+        }
+        double metres = (place + corner * corners) * runs;
         sheet.add(Line.answer("in-place", "Steel in place", Amount.length(metres))
                 .by("runs with their laps, and corner bars"));
         sheet.add(Line.step("mass", "Mass in place", Amount.mass(metres * bar.kilogramsPerMetre()))
-                .by("M = S g", term("S", "in place", Amount.length(metres)), term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                .by(
+                        "M = S g",
+                        term("S", "in place", Amount.length(metres)),
+                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
                 .from(Sources.BAR_TABLE));
         return sheet.done();
     }

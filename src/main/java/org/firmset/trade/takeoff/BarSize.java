@@ -1,10 +1,12 @@
 package org.firmset.trade.takeoff;
 
+import org.firmset.measure.Worded;
+
 /**
  * Sizes of reinforcing bars: numbers of ASTM A615 (eighths of an inch up to no. 8), and metric bars by their nominal
  * diameter.
  */
-public enum BarSize {
+public enum BarSize implements Worded {
     NO_3(0.375),
     NO_4(0.5),
     NO_5(0.625),
@@ -45,12 +47,23 @@ public enum BarSize {
         return section() * STEEL_KILOGRAMS_PER_CUBIC_METRE;
     }
 
+    /** Whether it is a no. 5, 16 mm or thinner, of which ties are bent in a narrower circle. */
+    boolean isThin() {
+        return inches < 0.65;
+    }
+
+    /** Whether it is thicker than a no. 6, which takes longer to develop. */
+    boolean isOverNo6() {
+        return inches > 0.76;
+    }
+
     /** Whether it is a no. 9 or thicker, which bends in a wider circle. */
     boolean isThick() {
         return inches > 1.05;
     }
 
     /** As people say it: "#4", "12 mm". */
+    @Override
     public String words() {
         return name().startsWith("NO_") ? "#" + name().substring(3) : name().substring(3) + " mm";
     }

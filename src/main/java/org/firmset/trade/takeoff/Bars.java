@@ -6,19 +6,22 @@ import org.firmset.trade.trace.Whole;
 public final class Bars {
     private static final double PASCALS_PER_PSI = 6894.757293168361;
     private static final double METRES_PER_INCH = 0.0254;
+    /** Greatest square root of the strength in psi that counts, ACI 318 25.4.1.4, from memory. */
+    private static final double MOST_ROOT_PSI = 100;
 
     private Bars() {}
 
-    /** Least inside diameter of a bend: 6 diameters up to no. 8, 8 above; 4 for ties up to no. 5. ACI 318 Table 25.3.1. */
+    /**
+     * Least inside diameter of a bend: 6 diameters up to no. 8, 8 above; 4 for ties up to no. 5 (16 mm). ACI 318 Table
+     * 25.3.1.
+     */
     public static double leastBend(BarSize size, boolean tie) {
-        boolean thinTie = tie && size.diameter() <= BarSize.NO_5.diameter() + 1e-9;
-        return (thinTie ? 4 : size.isThick() ? 8 : 6) * size.diameter();
+        return (tie && size.isThin() ? 4 : size.isThick() ? 8 : 6) * size.diameter();
     }
 
     /** Straight end behind a 90 degree hook: 12 diameters; 6 for thin ties. ACI 318 Table 25.3.1. */
     public static double hookEnd90(BarSize size, boolean tie) {
-        boolean thinTie = tie && size.diameter() <= BarSize.NO_5.diameter() + 1e-9;
-        return (thinTie ? 6 : 12) * size.diameter();
+        return (tie && size.isThin() ? 6 : 12) * size.diameter();
     }
 
     /** Straight end behind a 180 degree hook: 4 diameters, 2.5 in at least. ACI 318 Table 25.3.1. */
@@ -53,7 +56,8 @@ public final class Bars {
 
     /**
      * Development length of a bar in tension: normal-weight concrete, uncoated bottom bar, no. 6 and smaller (thicker bars
-     * by the same clause with 20 for 25). ACI 318-14/-19 25.4.2.3.
+     * by the same clause with 20 for 25), before the least of 12 in and without what ACI 318-19 adds for steel over 60 ksi.
+     * Concrete over 10,000 psi counts as that. ACI 318-14/-19 25.4.2.3.
      *
      * @param yieldPascals yield strength of the steel, over 0
      * @param strengthPascals strength of the concrete, over 0
@@ -64,9 +68,8 @@ public final class Bars {
         requirePositive("yieldPascals", yieldPascals);
         requirePositive("strengthPascals", strengthPascals);
         double yieldPsi = yieldPascals / PASCALS_PER_PSI;
-        double rootPsi = Math.sqrt(strengthPascals / PASCALS_PER_PSI);
-        boolean thin = size.diameter() <= BarSize.NO_6.diameter() + 1e-9;
-        double diameters = yieldPsi / ((thin ? 25 : 20) * rootPsi);
+        double rootPsi = Math.min(MOST_ROOT_PSI, Math.sqrt(strengthPascals / PASCALS_PER_PSI));
+        double diameters = yieldPsi / ((size.isOverNo6() ? 20 : 25) * rootPsi);
         return diameters * (favourable ? 1 : 1.5) * size.diameter();
     }
 
@@ -109,7 +112,10 @@ public final class Bars {
         return Math.max(1, Whole.up(loop / (stock - lap)));
     }
 
-    /** Bars side by side across a width: the first and last stand the edge distance away from the sides. */
+    /**
+     * Bars side by side across a width, as many as keep their distance: the first stands the edge distance away from its
+     * side, the last that or up to a spacing more.
+     */
     public static long barsAcross(double width, double edge, double spacing) {
         requirePositive("spacing", spacing);
         requireUnder("edge", edge, width / 2);

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 public record BaseFill(
         @Described("Seen from above.") PlanShape plan,
 
-        @Described(value = "Depth when compacted.", least = "25 mm", most = "4 m") Length depth,
+        @Described(value = "Depth when compacted.", least = "25 mm", most = "4 m")
+        Length depth,
 
         @Described(value = "What it is filled with.", usual = "crushed-rock")
         FillMaterial fill,
@@ -60,12 +61,19 @@ public record BaseFill(
         @Described(value = "Walking speed of the compactor in metres a minute.", least = "3", most = "40", usual = "15")
         BigDecimal metresPerMinute,
 
-        @Described(value = "Fill moved and spread in an hour of labour, in cubic metres.", least = "0.1", most = "20", usual = "0.57")
+        @Described(
+                value = "Fill moved and spread in an hour of labour, in cubic metres.",
+                least = "0.1",
+                most = "20",
+                usual = "0.57")
         BigDecimal cubicMetresPerHour) {
 
     private static final double CUBIC_YARD = 0.9144 * 0.9144 * 0.9144;
     private static final double SHORT_TON = 2000 * 0.45359237;
-    private static final double STRUCTURAL_LIFT = 8 * 0.0254;
+    /** Greatest loose height of a layer under a structure in metres; geotechnical report wording, at 95 % of ASTM D1557. */
+    public static final double STRUCTURAL_LIFT = 8 * 0.0254;
+
+    private static final double DEEP = 4 * 0.3048;
     private static final double MOST_RUBBLE = 0.3;
 
     public Worksheet work() {
@@ -75,7 +83,11 @@ public record BaseFill(
                 .by("V = A d", term("A", "area", Amount.area(plan.area())), term("d", "depth", Amount.length(depth))));
         double bought = compacted - rubble.amount();
         if (!(bought > 0)) {
-            throw new Refusal("rubble", rubble, "is more than the whole fill", "Enter the solid volume that goes into this fill");
+            throw new Refusal(
+                    "rubble",
+                    rubble,
+                    "is more than the whole fill",
+                    Enter.underVolume(compacted) + ", its solid volume");
         }
         double share = compactedShare == null ? fill.compactedShare() : compactedShare.doubleValue();
         double loose = bought / share * (1 + wastePercent / 100.0);
@@ -91,6 +103,7 @@ public record BaseFill(
         addLifts(sheet, share);
         addLabour(sheet, loose);
         addRubble(sheet, compacted);
+        addGround(sheet);
         return sheet.done();
     }
 
@@ -105,13 +118,14 @@ public record BaseFill(
                         term("V - r", "compacted, without rubble", Amount.bulk(bought)),
                         term("g", "a compacted cubic metre", Amount.density(density)),
                         term("w", "waste", Amount.percent(wastePercent / 100.0)))
-                .from(Source.practice("1.5 short tons in a cubic yard of base rock, 10 % either way; wet it weighs more"))
+                .from(Source.practice(
+                        "1.5 short tons in a cubic yard of base rock, 10 % either way; wet it weighs more"))
                 .heed("A yard of rock overloads most pickups: have it brought, or go in parts."));
     }
 
     private void addLifts(Sheet sheet, double share) {
         long lifts = Earthwork.lifts(depth.amount(), looseLift.amount(), share);
-        sheet.add(Line.answer("lifts", "Layers", Amount.count(lifts, lifts == 1 ? "layer" : "layers"))
+        sheet.add(Line.answer("lifts", "Layers", Amount.count(lifts, "layers"))
                 .by(
                         "n = d / (l c), rounded up",
                         term("d", "depth", Amount.length(depth)),
@@ -120,20 +134,23 @@ public record BaseFill(
                 .from(Sources.LIFTS)
                 .heed("String line at finished height before the last layer."));
         if (looseLift.amount() > STRUCTURAL_LIFT + 1e-9) {
-            sheet.add(Finding.warning("Layers under a structure are at most 8 in (203 mm) loose, 4 in (102 mm) in narrow places:"
-                    + " a plate does not reach deeper."));
+            sheet.add(Finding.warning(
+                    "Layers under a structure are at most 8 in (203 mm) loose, 4 in (102 mm) in narrow places:"
+                            + " a plate does not reach deeper."));
         }
         double minutes = lifts * passes * plan.area() / (plate.amount() * metresPerMinute.doubleValue());
-        sheet.add(Line.step("compacting", "Compactor running", Amount.minutes(minutes))
-                .by(
-                        "t = n p A / (b v)",
-                        term("n", "layers", Amount.count(lifts, "")),
-                        term("p", "passes", Amount.count(passes, "")),
-                        term("A", "area", Amount.area(plan.area())),
-                        term("b", "plate", Amount.length(plate)),
-                        term("v", "speed", Amount.number(metresPerMinute.doubleValue(), 1, "m/min")))
-                .from(Source.PRACTICE)
-                .heed("Up and down a slope, never across; off pit edges; no engine in a closed space. Keep off fresh walls."));
+        sheet.add(
+                Line.step("compacting", "Compactor running", Amount.minutes(minutes))
+                        .by(
+                                "t = n p A / (b v)",
+                                term("n", "layers", Amount.count(lifts, "")),
+                                term("p", "passes", Amount.count(passes, "")),
+                                term("A", "area", Amount.area(plan.area())),
+                                term("b", "plate", Amount.length(plate)),
+                                term("v", "speed", Amount.number(metresPerMinute.doubleValue(), 1, "m/min")))
+                        .from(Source.PRACTICE)
+                        .heed(
+                                "Up and down a slope, never across; off pit edges; no engine in a closed space. Keep off fresh walls."));
     }
 
     private void addLabour(Sheet sheet, double loose) {
@@ -151,14 +168,28 @@ public record BaseFill(
                 .from(Source.practice("0.75 cubic yards an hour by barrow and shovel")));
     }
 
-    private void addRubble(Sheet sheet, double compacted) {
-        if (rubble.amount() > MOST_RUBBLE * compacted) {
-            sheet.add(Finding.engineer("More than a third of this fill is rubble: it leaves hollows that settle later."));
-        } else if (rubble.amount() > 0) {
-            sheet.add(Finding.note("Rubble no larger than half a layer, spread so that fines fill every gap; none within the last"
-                    + " layer under a slab, no wood, no plaster."));
+    private void addGround(Sheet sheet) {
+        if (fill == FillMaterial.CLAY) {
+            sheet.add(Finding.warning(
+                    "Clay under a floor swells when wet, heaves in frost and is hard to compact: crushed rock"
+                            + " carries better."));
         }
-        sheet.add(Finding.note("Compacted loose volume spreads by ten points: order for the usual, keep a way to get a little"
-                + " more."));
+        if (depth.amount() > DEEP + 1e-9) {
+            sheet.add(
+                    Finding.engineer("Fill deeper than 4 ft (1.2 m) settles, and pushes hard on the walls around it."));
+        }
+    }
+
+    private void addRubble(Sheet sheet, double compacted) {
+        if (rubble.amount() > MOST_RUBBLE * compacted + 1e-9) {
+            sheet.add(Finding.engineer("More than 30 % of this fill is rubble: it leaves hollows that settle later."));
+        } else if (rubble.amount() > 0) {
+            sheet.add(Finding.note(
+                    "Rubble no larger than half a layer, spread so that fines fill every gap; none within the last"
+                            + " layer under a slab, no wood, no plaster."));
+        }
+        sheet.add(Finding.note(
+                "Compacted loose volume spreads by ten points: order for the usual, keep a way to get a little"
+                        + " more."));
     }
 }

@@ -11,6 +11,7 @@ import org.firmset.measure.Volume;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Finding;
 import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
 import org.firmset.trade.trace.Source;
 import org.firmset.trade.trace.Whole;
@@ -24,7 +25,11 @@ public record Batches(
         @Described(value = "Bags in a batch.", least = "1", most = "10", usual = "2")
         int bagsPerBatch,
 
-        @Described(value = "Minutes from one batch to the next: load, mix, carry, place.", least = "2", most = "60", usual = "12")
+        @Described(
+                value = "Minutes from one batch to the next: load, mix, carry, place.",
+                least = "2",
+                most = "60",
+                usual = "12")
         int minutesPerBatch,
 
         @Described(
@@ -53,13 +58,22 @@ public record Batches(
         LocalTime dark) {
 
     public Worksheet work() {
+        if (!dark.isAfter(start)) {
+            throw new Refusal("dark", dark, "is not after the first batch", "Enter a time after " + start);
+        }
         Sheet sheet = new Sheet();
         long batches = Math.ceilDiv(bags, bagsPerBatch);
         double hours = batches * minutesPerBatch / 60.0;
         sheet.add(Line.answer("batches", "Batches", Amount.count(batches, "batches"))
-                .by("n = B / b, rounded up", term("B", "bags", Amount.count(bags, "")), term("b", "bags in a batch", Amount.count(bagsPerBatch, ""))));
+                .by(
+                        "n = B / b, rounded up",
+                        term("B", "bags", Amount.count(bags, "")),
+                        term("b", "bags in a batch", Amount.count(bagsPerBatch, ""))));
         sheet.add(Line.answer("pouring", "From the first batch to the last", Amount.hours(hours))
-                .by("T = n m", term("n", "batches", Amount.count(batches, "")), term("m", "minutes for one", Amount.minutes(minutesPerBatch))));
+                .by(
+                        "T = n m",
+                        term("n", "batches", Amount.count(batches, "")),
+                        term("m", "minutes for one", Amount.minutes(minutesPerBatch))));
         addFront(sheet);
         addDay(sheet, hours);
         return sheet.done();
@@ -70,7 +84,10 @@ public record Batches(
         double volume = inTime * bagsPerBatch * bagYield.amount();
         double advance = volume / (thickness.amount() * front.amount());
         sheet.add(Line.step("batches-in-time", "Batches while an edge stays fresh", Amount.count(inTime, "batches"))
-                .by("k = w / m, rounded down", term("w", "working time", Amount.minutes(workingMinutes)), term("m", "minutes for one", Amount.minutes(minutesPerBatch)))
+                .by(
+                        "k = w / m, rounded down",
+                        term("w", "working time", Amount.minutes(workingMinutes)),
+                        term("m", "minutes for one", Amount.minutes(minutesPerBatch)))
                 .from(Source.practice("an hour at moderate temperature; about half of it in heat")));
         sheet.add(Line.answer("strip", "Come back to an edge after at most this length", Amount.length(advance))
                 .by(
@@ -81,10 +98,10 @@ public record Batches(
                         term("t", "thickness", Amount.length(thickness)),
                         term("f", "width of the edge", Amount.length(front)))
                 .heed("Pour in strips from one side; a narrower edge moves on faster."));
-        double oneBatch = bagsPerBatch * bagYield.amount() / (thickness.amount() * front.amount());
-        if (inTime < 1 || oneBatch > advance) {
-            sheet.add(Finding.warning("One batch takes longer than it stays workable: every joint would be cold. Smaller"
-                    + " batches, more hands or a slower mix."));
+        if (inTime < 1) {
+            sheet.add(
+                    Finding.warning("One batch takes longer than it stays workable: every joint would be cold. Smaller"
+                            + " batches, more hands or a slower mix."));
         }
     }
 
@@ -101,11 +118,13 @@ public record Batches(
         sheet.add(Line.step("bags-that-day", "Bags that fit into the day", Amount.count(Math.min(bags, fits), "bags"))
                 .by("as many batches as end in time"));
         if (left < 0) {
-            sheet.add(Finding.warning(("This ends %d min after %s: start earlier, take a helper, or divide it at a planned joint"
-                            + " with a key; %d of %d bags fit.")
-                    .formatted(-left, dark, Math.min(bags, fits), bags)));
+            sheet.add(Finding.warning(
+                    ("This ends %d min after %s: start earlier, take a helper, or divide it at a planned joint"
+                                    + " with a key; %d of %d bags fit.")
+                            .formatted(-left, dark, Math.min(bags, fits), bags)));
         } else if (left < 60) {
-            sheet.add(Finding.warning("Less than an hour is left before %s: a broken mixer would leave a cold joint.".formatted(dark)));
+            sheet.add(Finding.warning(
+                    "Less than an hour is left before %s: a broken mixer would leave a cold joint.".formatted(dark)));
         }
     }
 

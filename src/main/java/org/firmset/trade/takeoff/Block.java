@@ -1,12 +1,13 @@
 package org.firmset.trade.takeoff;
 
+import org.firmset.measure.Worded;
 import org.firmset.trade.trace.Source;
 
 /**
  * Two-core concrete blocks by their nominal width. The geometry is that of the least face-shell and web thickness which
  * ASTM C90-06 allows; real blocks taper and hold 10 to 15 % less.
  */
-public enum Block {
+public enum Block implements Worded {
     IN_6(6, 1, 1),
     IN_8(8, 1.25, 1),
     IN_10(10, 1.375, 1.125),
@@ -75,6 +76,7 @@ public enum Block {
     }
 
     /** As people say it. */
+    @Override
     public String words() {
         return isMetric() ? "190 x 190 x 390 mm" : nominalInches + " x 8 x 16 in";
     }

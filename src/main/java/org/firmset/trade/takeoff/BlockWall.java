@@ -33,7 +33,11 @@ public record BlockWall(
         @Described(value = "Hours for layout and clearing up.", least = "0", most = "100", usual = "2.4")
         BigDecimal otherHours,
 
-        @Described(value = "Share of the cells that will be filled, in percent.", least = "0", most = "100", usual = "100")
+        @Described(
+                value = "Share of the cells that will be filled, in percent.",
+                least = "0",
+                most = "100",
+                usual = "100")
         int filledPercent,
 
         @Described(
@@ -45,6 +49,8 @@ public record BlockWall(
 
         @Described(value = "Density of the grout.", least = "100 lb/ft3", most = "160 lb/ft3", usual = "140 lb/ft3")
         Density fillDensity) {
+
+    private static final double MOST_SLENDER = 18;
 
     public Worksheet work() {
         Sheet sheet = new Sheet();
@@ -59,20 +65,25 @@ public record BlockWall(
         }
         mortar(sheet, blocks);
         labour(sheet, blocks);
-        mass(sheet, inCourse * block().nominalLength());
-        sheet.add(Finding.note("Brace fresh walls against wind and cover their tops every night, about 2 ft down the sides."));
+        mass(sheet, inCourse * courses / BlockWork.blocksPerArea(block()) - openings.amount());
+        findings(sheet, courses);
+        sheet.add(Finding.note(
+                "Brace fresh walls against wind and cover their tops every night, about 2 ft down the sides."));
         return sheet.done();
     }
 
     private static String trimmed(double value) {
-        return BigDecimal.valueOf(Math.round(value * 100), 2).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(Math.round(value * 100), 2)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private double blocks(Sheet sheet, double inCourse, long courses) {
         double off = openings.amount() * BlockWork.blocksPerArea(block());
         double net = inCourse * courses - off;
         if (!(net > 0)) {
-            throw new Refusal("openings", openings, "are larger than the wall", "Enter the openings of this wall only");
+            double wallArea = inCourse * courses / BlockWork.blocksPerArea(block());
+            throw new Refusal("openings", openings, "are no smaller than the wall", Enter.underArea(wallArea));
         }
         double blocks = net * (1 + wastePercent / 100.0);
         sheet.add(Line.step("blocks-net", "Blocks without waste", Amount.number(net, 1, "blocks"))
@@ -99,7 +110,8 @@ public record BlockWall(
                         "M = N / b, rounded up",
                         term("N", "blocks with waste", Amount.number(blocks, 1, "")),
                         term("b", "blocks for a bag", Amount.number(blocksPerMortarBag.doubleValue(), 1, "")))
-                .from(Source.practice("one 80 lb bag of ready-blended mortar for 12 blocks; masonry cement needs sand besides")));
+                .from(Source.practice(
+                        "one 80 lb bag of ready-blended mortar for 12 blocks; masonry cement needs sand besides")));
     }
 
     private void labour(Sheet sheet, double blocks) {
@@ -113,22 +125,39 @@ public record BlockWall(
                 .from(Source.PRACTICE));
     }
 
-    private void mass(Sheet sheet, double run) {
+    private void findings(Sheet sheet, long courses) {
+        if (openings.value().signum() > 0) {
+            sheet.add(Finding.note(
+                    "Openings need lintels that bear on both sides, and filled cells beside them: they are not"
+                            + " counted here."));
+        }
+        if (courses * block().course() > MOST_SLENDER * block().nominalWidth() + 1e-9) {
+            sheet.add(Finding.engineer(
+                    "The wall is higher than 18 times its width, beyond the empirical rules of TMS 402 (from"
+                            + " memory)."));
+        }
+    }
+
+    private void mass(Sheet sheet, double area) {
         double hollow = BlockWork.massPerArea(block(), blockDensity.amount(), fillDensity.amount(), 0);
-        double filled = BlockWork.massPerArea(
-                block(), blockDensity.amount(), fillDensity.amount(), filledPercent / 100.0);
-        double area = run * wall.height().amount() - openings.amount();
+        double filled =
+                BlockWork.massPerArea(block(), blockDensity.amount(), fillDensity.amount(), filledPercent / 100.0);
         sheet.add(Line.step("mass-hollow", "Mass of the wall before it is filled", Amount.mass(hollow * area))
                 .by(
                         "M = g A",
-                        term("g", "a square metre, mortar in the joints as block", Amount.number(hollow, 1, "kg/m2")),
+                        term("g", "a square metre, without the mortar", Amount.number(hollow, 1, "kg/m2")),
                         term("A", "wall", Amount.area(area)))
                 .from(block().source()));
         sheet.add(Line.answer("mass-filled", "Mass of the wall when filled", Amount.mass(filled * area))
                 .by(
                         "M = (g + f q) A",
+                        term("g", "a square metre before", Amount.number(hollow, 1, "kg/m2")),
                         term("f", "share of the cells", Amount.percent(filledPercent / 100.0)),
-                        term("q", "grout of a square metre", Amount.number(filledPercent == 0 ? 0 : (filled - hollow) * 100 / filledPercent, 1, "kg/m2")),
+                        term(
+                                "q",
+                                "grout of a square metre",
+                                Amount.number(
+                                        filledPercent == 0 ? 0 : (filled - hollow) * 100 / filledPercent, 1, "kg/m2")),
                         term("A", "wall", Amount.area(area)))
                 .from(block().source())
                 .heed("It rests on the footing: soil and footing must carry it."));

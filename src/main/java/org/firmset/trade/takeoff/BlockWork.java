@@ -16,8 +16,8 @@ public final class BlockWork {
     public static double coreArea(Block block, double shell, double web) {
         boolean fits = shell > 0 && web > 0 && 2 * shell < block.width() && WEBS * web < block.length();
         if (!fits) {
-            throw new IllegalArgumentException("shell [" + shell + "] and web [" + web + "] must leave a core in a block of "
-                    + block.width() + " x " + block.length());
+            throw new IllegalArgumentException("shell [" + shell + "] and web [" + web
+                    + "] must leave a core in a block of " + block.width() + " x " + block.length());
         }
         return (block.width() - 2 * shell) * (block.length() - WEBS * web);
     }
@@ -29,6 +29,10 @@ public final class BlockWork {
 
     /** What the space between two ends holds besides, over the height of a course, where grout gets into it. */
     public static double endSpace(Block block, double shell) {
+        if (!(shell > 0 && 2 * shell < block.width())) {
+            throw new IllegalArgumentException(
+                    "shell [" + shell + "] must leave a core in a block of width [" + block.width() + "]");
+        }
         return (block.width() - 2 * shell) * block.joint() * block.course();
     }
 
@@ -44,6 +48,7 @@ public final class BlockWork {
 
     /** Blocks in a course of a straight wall. */
     public static double blocksInCourse(Block block, double length) {
+        requirePositive("length", length);
         return length / block.nominalLength();
     }
 
@@ -52,11 +57,15 @@ public final class BlockWork {
      * one width off.
      */
     public static double blocksAround(Block block, double length, double width) {
+        requirePositive("length", length);
+        requirePositive("width", width);
         return (2 * (length + width) - 4 * block.nominalWidth()) / block.nominalLength();
     }
 
     /** The same by the rule of thumb that does not take the corners off; it counts a little more. */
     public static double blocksAroundByRule(Block block, double length, double width) {
+        requirePositive("length", length);
+        requirePositive("width", width);
         return 2 * (length + width) / block.nominalLength();
     }
 
@@ -79,28 +88,40 @@ public final class BlockWork {
     }
 
     /**
-     * Mass of a square metre of wall.
+     * Mass of a square metre of wall, without the mortar of its joints.
      *
      * @param blockDensity of the concrete of the blocks; normal-weight 125 lb/ft3 and more
      * @param fillDensity of the grout
      * @param filled share of the cells that is filled, 0 to 1
      */
     public static double massPerArea(Block block, double blockDensity, double fillDensity, double filled) {
+        requirePositive("blockDensity", blockDensity);
+        requirePositive("fillDensity", fillDensity);
+        if (!(filled >= 0 && filled <= 1)) {
+            throw new IllegalArgumentException("filled [" + filled + "] must be from 0 to 1");
+        }
         double gross = block.width() * block.length();
         double core = coreArea(block, block.shell(), block.web());
         double height = block.course() - block.joint();
         double units = blocksPerArea(block);
         double hollow = (gross - core) * height * units * blockDensity;
-        double grout = (coreVolume(block, block.shell(), block.web()) + endSpace(block, block.shell())) * units * fillDensity;
+        double grout =
+                (coreVolume(block, block.shell(), block.web()) + endSpace(block, block.shell())) * units * fillDensity;
         return hollow + filled * grout;
     }
 
     /** Mass of a square metre with more solid courses: each brings the difference of solid to base over its height. */
     public static double massWithBeams(double base, double solid, double courseHeight, double beamSpacing) {
-        if (!(courseHeight > 0 && beamSpacing >= courseHeight && solid >= base)) {
+        if (!(courseHeight > 0 && beamSpacing >= courseHeight && base >= 0 && solid >= base)) {
             throw new IllegalArgumentException("courseHeight [" + courseHeight + "], beamSpacing [" + beamSpacing
                     + "], base [" + base + "] and solid [" + solid + "] do not go together");
         }
         return base + (solid - base) * courseHeight / beamSpacing;
+    }
+
+    private static void requirePositive(String name, double value) {
+        if (!(value > 0)) {
+            throw new IllegalArgumentException(name + " [" + value + "] must be over 0");
+        }
     }
 }

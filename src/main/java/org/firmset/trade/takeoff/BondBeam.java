@@ -21,11 +21,17 @@ public record BondBeam(
         @Described(value = "Beams of this length, one above the other.", least = "1", most = "20", usual = "1")
         int beams,
 
-        @Described(value = "Depth of the trough over the cut webs.", least = "50 mm", most = "200 mm", usual = "4 1/2 in")
+        @Described(
+                value = "Depth of the trough over the cut webs.",
+                least = "50 mm",
+                most = "200 mm",
+                usual = "4 1/2 in")
         Length trough,
 
         @Described(
-                value = "Cells below that are filled already, in percent; the rest is stopped off.",
+                value =
+                        "Cells of this course that take grout below the trough, in percent; less where they are stopped off at"
+                                + " the cut webs.",
                 least = "0",
                 most = "100",
                 usual = "100")
@@ -34,13 +40,19 @@ public record BondBeam(
         @Described(value = "Bars along it.", least = "0", most = "8", usual = "2")
         int bars,
 
-        @Described(value = "Size of the bars.", usual = "no-4") BarSize bar,
+        @Described(value = "Size of the bars.", usual = "no-4")
+        BarSize bar,
+
         @Described("The bags.") BagMix mix) {
 
     public Worksheet work() {
         Sheet sheet = new Sheet();
         if (trough.amount() >= block.course()) {
-            throw new Refusal("trough", trough, "is deeper than the course", "Enter the depth that is cut out of the webs");
+            throw new Refusal(
+                    "trough",
+                    trough,
+                    "is as deep as the course",
+                    Enter.under(block.course()) + ", the depth that is cut out of the webs");
         }
         double clear = block.width() - 2 * block.shell();
         double channel = clear * trough.amount() * length.amount();
@@ -63,9 +75,12 @@ public record BondBeam(
                         term("u", "trough", Amount.thin(trough.amount())),
                         term("L", "length", Amount.length(length)),
                         term("m", "blocks", Amount.number(units, 2, "")),
-                        term("a", "cores of a block from above", Amount.section(BlockWork.coreArea(block, block.shell(), block.web()))),
+                        term(
+                                "a",
+                                "cores of a block from above",
+                                Amount.section(BlockWork.coreArea(block, block.shell(), block.web()))),
                         term("h", "course", Amount.thin(block.course())),
-                        term("p", "cells below that take grout", Amount.percent(filledBelowPercent / 100.0)),
+                        term("p", "cells that take grout below the trough", Amount.percent(filledBelowPercent / 100.0)),
                         term("k", "bars", Amount.count(bars, "")),
                         term("A", "section of " + bar.words(), Amount.section(bar.section())))
                 .from(block.source())
@@ -78,9 +93,16 @@ public record BondBeam(
     private void steel(Sheet sheet) {
         double run = bars * beams * length.amount();
         sheet.add(Line.step("bar-length", "Bars without laps", Amount.length(run))
-                .by("S = n k L", term("n", "beams", Amount.count(beams, "")), term("k", "bars", Amount.count(bars, "")), term("L", "length", Amount.length(length))));
+                .by(
+                        "S = n k L",
+                        term("n", "beams", Amount.count(beams, "")),
+                        term("k", "bars", Amount.count(bars, "")),
+                        term("L", "length", Amount.length(length))));
         sheet.add(Line.step("bar-mass", "Mass of the bars without laps", Amount.mass(run * bar.kilogramsPerMetre()))
-                .by("M = S g", term("S", "bars without laps", Amount.length(run)), term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                .by(
+                        "M = S g",
+                        term("S", "bars without laps", Amount.length(run)),
+                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
                 .from(Sources.BAR_TABLE));
     }
 }

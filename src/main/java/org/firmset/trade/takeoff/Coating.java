@@ -14,11 +14,17 @@ import org.firmset.trade.trace.Worksheet;
 
 @Described("Paint, primer or sealer for an area.")
 public record Coating(
-        @Described(value = "Area to coat.", least = "0.1 m2", most = "5000 m2") Area area,
+        @Described(value = "Area to coat.", least = "0.1 m2", most = "5000 m2")
+        Area area,
 
-        @Described(value = "Coats.", least = "1", most = "6", usual = "1") int coats,
+        @Described(value = "Coats.", least = "1", most = "6", usual = "1")
+        int coats,
 
-        @Described(value = "Area that the volume below covers once.", least = "1 m2", most = "500 m2", usual = "100 ft2")
+        @Described(
+                value = "Area that the volume below covers once.",
+                least = "1 m2",
+                most = "500 m2",
+                usual = "100 ft2")
         Area covers,
 
         @Described(value = "The volume that covers it.", least = "0.05 L", most = "50 L", usual = "1 gal")
@@ -48,12 +54,24 @@ public record Coating(
                                 term("v", "so much", Amount.liquid(coverVolume.amount())),
                                 term("c", "covers", Amount.area(covers.amount())),
                                 term("w", "waste", Amount.percent(wastePercent / 100.0)))
-                        .from(Source.practice("the can says how far it goes; rough sheets take twice as much as smooth ones")))
+                        .from(Source.practice(
+                                "the can says how far it goes; rough sheets take twice as much as smooth ones")))
                 .add(Line.material("cans", "To buy", Amount.packs(liquid / pack.amount(), "cans"))
-                        .by("rounded up", term("V", "needed", Amount.liquid(liquid)), term("p", "in a can", Amount.liquid(pack.amount())))
+                        .by(
+                                "rounded up",
+                                term("V", "needed", Amount.liquid(liquid)),
+                                term("p", "in a can", Amount.liquid(pack.amount())))
                         .heed("Keep from freezing; mind the can's limits of temperature and damp, and fresh air."))
                 .add(Line.labour(coated / squareMetresPerHour.doubleValue() + otherHours.doubleValue())
-                        .by("T = A n / r + f", term("A", "area", Amount.area(area.amount())), term("n", "coats", Amount.count(coats, "")), term("r", "square metres an hour", Amount.number(squareMetresPerHour.doubleValue(), 2, "m2/h")), term("f", "preparing", Amount.hours(otherHours.doubleValue())))
+                        .by(
+                                "T = A n / r + f",
+                                term("A", "area", Amount.area(area.amount())),
+                                term("n", "coats", Amount.count(coats, "")),
+                                term(
+                                        "r",
+                                        "square metres an hour",
+                                        Amount.number(squareMetresPerHour.doubleValue(), 2, "m2/h")),
+                                term("f", "preparing", Amount.hours(otherHours.doubleValue())))
                         .from(Source.PRACTICE))
                 .done();
     }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import org.firmset.measure.Described;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
 import org.firmset.trade.trace.Source;
 import org.firmset.trade.trace.Worksheet;
@@ -27,7 +28,12 @@ public record Counted(
         @Described(value = "Where the number comes from.", usual = "counted on the drawing")
         String why) {
 
+    private static final int LONGEST_NAME = 40;
+    private static final int LONGEST_REASON = 200;
+
     public Worksheet work() {
+        refuse("pack", pack, LONGEST_NAME);
+        refuse("why", why, LONGEST_REASON);
         double packs = number.doubleValue() * (1 + wastePercent / 100.0) / perPack.doubleValue();
         return new Sheet()
                 .add(Line.material("packs", "To buy", Amount.packs(packs, pack))
@@ -38,5 +44,15 @@ public record Counted(
                                 term("p", "in a pack", Amount.number(perPack.doubleValue(), 3, "")))
                         .from(Source.practice(why)))
                 .done();
+    }
+
+    private static void refuse(String input, String text, int longest) {
+        if (text.isBlank() || text.length() > longest) {
+            throw new Refusal(
+                    input,
+                    text.length() > longest ? text.substring(0, longest) + "..." : text,
+                    text.isBlank() ? "says nothing" : "is too long",
+                    "Enter from 1 to " + longest + " letters");
+        }
     }
 }

@@ -20,11 +20,14 @@ import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
 import org.firmset.trade.trace.Table;
+import org.firmset.trade.trace.Whole;
 import org.firmset.trade.trace.Worksheet;
 
-@Described("Pieces cut from bars, boards or pipes with the least waste, and the proof that there is no better way.")
+@Described(
+        "Pieces cut from bars, boards or pipes with the least waste, and whether it is proven that there is no better way.")
 public record CutList(
-        @Described("The pieces, such as '8 x 112 in, 10 x 88 in'.") Pieces pieces,
+        @Described("The pieces, such as '8 x 112 in, 10 x 88 in'.")
+        Pieces pieces,
 
         @Described(value = "Lengths that can be bought, such as '20 ft' or '20 ft, 10 ft'.", usual = "20 ft")
         Pieces stock,
@@ -32,10 +35,18 @@ public record CutList(
         @Described(value = "Left-overs at hand that may be used up, such as '3 x 7 ft'.", usual = "none")
         Pieces offcuts,
 
-        @Described(value = "Width of a cut: 0 for shears, a saw takes more.", least = "0 mm", most = "12 mm", usual = "1/8 in")
+        @Described(
+                value = "Width of a cut: 0 for shears, a saw takes more.",
+                least = "0 mm",
+                most = "12 mm",
+                usual = "1/8 in")
         Length kerf,
 
-        @Described(value = "Left-overs from this length on are worth keeping.", least = "0 m", most = "6 m", usual = "2 ft")
+        @Described(
+                value = "Left-overs from this length on are worth keeping.",
+                least = "0 m",
+                most = "6 m",
+                usual = "2 ft")
         Length keepFrom) {
 
     /** A sixteenth of an inch, a thirty-second and a millimetre are all whole numbers of these. */
@@ -50,10 +61,16 @@ public record CutList(
         refuse();
         List<Stock> stocks = stocks();
         List<Demand> demands =
-                pieces.all().stream().map(p -> new Demand(units(p.length()), p.count())).toList();
+                // down: so many pieces as divide a bar must not fail by what nine decimals round off
+                pieces.all().stream()
+                        .map(p -> new Demand(Whole.down(p.length().amount() * UNITS_PER_METRE), p.count()))
+                        .toList();
         CutPlan plan = CuttingStock.plan(stocks, demands, units(kerf))
                 .orElseThrow(() -> new Refusal(
-                        "pieces", pieces, "cannot be cut from this stock", "Enter longer stock or shorter pieces"));
+                        "pieces",
+                        pieces,
+                        "do not all find room in this stock",
+                        "Enter longer stock or shorter pieces"));
         return new Writer(plan, stocks).sheet();
     }
 
@@ -64,10 +81,16 @@ public record CutList(
         if (stock.all().isEmpty()) {
             throw new Refusal("stock", stock, "names no length", "Enter at least one, such as '20 ft'");
         }
-        double longest = longest(stock);
-        if (longest > LONGEST_STOCK || longest(offcuts) > LONGEST_STOCK) {
-            throw new Refusal("stock", stock, "is longer than 18 m", "Enter what can be bought and carried");
+        if (stock.count() > stock.all().size()) {
+            throw new Refusal(
+                    "stock",
+                    stock,
+                    "has a number in it",
+                    "Enter only lengths that can be bought; what is at hand belongs to the offcuts");
         }
+        refuseLong("stock", stock);
+        refuseLong("offcuts", offcuts);
+        double longest = longest(stock);
         double piece = longest(pieces);
         if (piece > Math.max(longest, longest(offcuts)) + 1e-9) {
             throw new Refusal(
@@ -78,11 +101,14 @@ public record CutList(
         }
     }
 
+    private static void refuseLong(String input, Pieces list) {
+        if (longest(list) > LONGEST_STOCK) {
+            throw new Refusal(input, list, "is longer than 18 m", Enter.atMost(LONGEST_STOCK));
+        }
+    }
+
     private static double longest(Pieces list) {
-        return list.all().stream()
-                .mapToDouble(p -> p.length().amount())
-                .max()
-                .orElse(0);
+        return list.all().stream().mapToDouble(p -> p.length().amount()).max().orElse(0);
     }
 
     private static long units(Length length) {
@@ -93,8 +119,9 @@ public record CutList(
     private List<Stock> stocks() {
         long leftOvers = Math.round(offcuts.total() * 1000);
         List<Stock> stocks = new ArrayList<>();
-        stock.all().forEach(s -> stocks.add(
-                new Stock(units(s.length()), millimetres(s.length()) * (leftOvers + 1), Stock.UNLIMITED)));
+        stock.all()
+                .forEach(s -> stocks.add(
+                        new Stock(units(s.length()), millimetres(s.length()) * (leftOvers + 1), Stock.UNLIMITED)));
         offcuts.all().forEach(o -> stocks.add(new Stock(units(o.length()), millimetres(o.length()), o.count())));
         return stocks;
     }
@@ -131,7 +158,10 @@ public record CutList(
                 int used = plan.used(k);
                 bought += used * length(k);
                 Amount length = Amount.length(length(k));
-                sheet.add(Line.material(k == 0 ? "bars" : "bars-" + (k + 1), "To buy" + (stock.all().size() == 1 ? "" : ", length " + (k + 1)), Amount.packs(used, "pieces"))
+                sheet.add(Line.material(
+                                k == 0 ? "bars" : "bars-" + (k + 1),
+                                "To buy" + (stock.all().size() == 1 ? "" : ", length " + (k + 1)),
+                                Amount.packs(used, "pieces"))
                         .by("least total length, whole pieces", term("l", "length of one", length))
                         .from(Sources.CUTTING));
             }
@@ -144,7 +174,10 @@ public record CutList(
             boolean oneLength = stock.all().size() == 1 && offcuts.all().isEmpty();
             long unit = oneLength ? stocks.getFirst().cost() : 1;
             if (oneLength) {
-                sheet.add(Line.step("bound", "No way of cutting needs fewer than", Amount.count(plan.bound() / unit, "pieces"))
+                sheet.add(Line.step(
+                                "bound",
+                                "No way of cutting needs fewer than",
+                                Amount.count(plan.bound() / unit, "pieces"))
                         .by("fractions of pieces allowed, rounded up, or all ways tried")
                         .from(Sources.CUTTING));
             }
@@ -183,7 +216,8 @@ public record CutList(
 
         private List<Map.Entry<Pattern, Integer>> inOrder() {
             return plan.uses().entrySet().stream()
-                    .sorted(Comparator.comparingInt((Map.Entry<Pattern, Integer> e) -> e.getKey().stock())
+                    .sorted(Comparator.comparingInt((Map.Entry<Pattern, Integer> e) ->
+                                    e.getKey().stock())
                             .thenComparing(e -> e.getKey().pieces().toString(), Comparator.reverseOrder()))
                     .toList();
         }
@@ -207,7 +241,7 @@ public record CutList(
             if (!kept.isEmpty()) {
                 String list = kept.stream()
                         .sorted(Comparator.comparingDouble(Left::length).reversed())
-                        .map(l -> l.count() + " x " + Length.ofMetres(Math.floor(l.length() * 1000) / 1000))
+                        .map(l -> l.count() + " x " + Length.ofMetres(Whole.down(l.length() * 1000) / 1000.0))
                         .reduce((a, b) -> a + ", " + b)
                         .orElse("");
                 sheet.add(Line.step("kept", "Left-overs to keep", Amount.word(list)));

@@ -18,7 +18,8 @@ import org.firmset.trade.trace.Worksheet;
 public record Dig(
         @Described("Seen from above.") PlanShape plan,
 
-        @Described(value = "Depth.", least = "50 mm", most = "6 m") Length depth,
+        @Described(value = "Depth.", least = "50 mm", most = "6 m")
+        Length depth,
 
         @Described(value = "The ground.", usual = "earth") Earthwork.Ground ground,
 
@@ -44,24 +45,46 @@ public record Dig(
                 .by("V = A d", term("A", "area", Amount.area(plan.area())), term("d", "depth", Amount.length(depth))));
         double swell = ground.swell();
         sheet.add(Line.answer("loose", "Loose beside the hole", Amount.bulk(Earthwork.loose(bank, swell)))
-                .by("L = V (1 + s)", term("V", "in the ground", Amount.bulk(bank)), term("s", "swell", Amount.percent(swell)))
+                .by(
+                        "L = V (1 + s)",
+                        term("V", "in the ground", Amount.bulk(bank)),
+                        term("s", "swell", Amount.percent(swell)))
                 .from(Source.seen("swell tables; 10 points of spread")));
         double kept = Earthwork.inGroundFor(backfill.amount(), shrinkPercent / 100.0);
-        if (kept > bank) {
+        if (kept > bank + 1e-9) {
             throw new Refusal(
-                    "backfill", backfill, "takes more ground than is dug", "Enter at most what this hole gives, or order fill");
+                    "backfill",
+                    backfill,
+                    "takes more ground than is dug",
+                    Enter.atMostVolume(bank * (1 - shrinkPercent / 100.0)) + ", or order fill");
         }
         sheet.add(Line.step("kept", "Kept to put back, as it lay", Amount.bulk(kept))
-                .by("K = B / (1 - k)", term("B", "put back", Amount.bulk(backfill.amount())), term("k", "shrink", Amount.percent(shrinkPercent / 100.0)))
+                .by(
+                        "K = B / (1 - k)",
+                        term("B", "put back", Amount.bulk(backfill.amount())),
+                        term("k", "shrink", Amount.percent(shrinkPercent / 100.0)))
                 .from(Sources.EARTH));
-        sheet.add(Line.answer("haul-off", "Loose to spread or haul off", Amount.bulk(Earthwork.loose(bank - kept, swell)))
-                .by("H = (V - K) (1 + s)", term("V", "in the ground", Amount.bulk(bank)), term("K", "kept", Amount.bulk(kept)), term("s", "swell", Amount.percent(swell))));
+        sheet.add(
+                Line.answer("haul-off", "Loose to spread or haul off", Amount.bulk(Earthwork.loose(bank - kept, swell)))
+                        .by(
+                                "H = (V - K) (1 + s)",
+                                term("V", "in the ground", Amount.bulk(bank)),
+                                term("K", "kept", Amount.bulk(kept)),
+                                term("s", "swell", Amount.percent(swell))));
         sheet.add(Line.labour(bank / cubicMetresPerHour.doubleValue())
-                .by("T = V / r", term("V", "in the ground", Amount.bulk(bank)), term("r", "cubic metres an hour", Amount.number(cubicMetresPerHour.doubleValue(), 2, "m3/h")))
+                .by(
+                        "T = V / r",
+                        term("V", "in the ground", Amount.bulk(bank)),
+                        term("r", "cubic metres an hour", Amount.number(cubicMetresPerHour.doubleValue(), 2, "m3/h")))
                 .from(Source.practice("half a cubic yard an hour by hand"))
                 .heed("Have buried lines marked first; keep spoil and machines back from the edge."));
         if (depth.amount() > UNSUPPORTED_DEPTH) {
-            sheet.add(Finding.engineer("Deeper than 4 ft (1.2 m): sides need slope or support, and a way out. Never alone."));
+            sheet.add(Finding.engineer(
+                    "Deeper than 1.2 m (nearly 4 ft): sides need slope or support, and a way out. Never alone."));
+        }
+        if (ground == Earthwork.Ground.BLASTED_ROCK) {
+            sheet.add(Finding.note(
+                    "Blasting is for licensed people; the hours here are those of loading what lies loose."));
         }
         return sheet.done();
     }

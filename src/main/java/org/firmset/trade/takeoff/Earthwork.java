@@ -33,12 +33,14 @@ public final class Earthwork {
 
     /** Loose volume of what lay in the ground. @param swell 0 or more */
     public static double loose(double inGround, double swell) {
+        requireAmount("inGround", inGround);
         requireShare("swell", swell, 0, 1);
         return inGround * (1 + swell);
     }
 
     /** What has to be dug for a compacted fill. @param shrink loss against the ground, under 1 */
     public static double inGroundFor(double compacted, double shrink) {
+        requireAmount("compacted", compacted);
         requireShare("shrink", shrink, 0, 0.9);
         return compacted / (1 - shrink);
     }
@@ -52,7 +54,8 @@ public final class Earthwork {
      */
     public static long lifts(double depth, double looseLift, double compactedShare) {
         if (!(depth > 0 && looseLift > 0)) {
-            throw new IllegalArgumentException("depth [" + depth + "] and looseLift [" + looseLift + "] must be over 0");
+            throw new IllegalArgumentException(
+                    "depth [" + depth + "] and looseLift [" + looseLift + "] must be over 0");
         }
         requireShare("compactedShare", compactedShare, 1e-3, 1);
         return Whole.up(depth / (looseLift * compactedShare));
@@ -65,14 +68,23 @@ public final class Earthwork {
      * @param relative share of it that is reached, over 0
      */
     public static double dryMass(double compacted, double greatestDryDensity, double relative) {
+        requireAmount("compacted", compacted);
+        requireAmount("greatestDryDensity", greatestDryDensity);
         requireShare("relative", relative, 1e-3, 1.1);
         return compacted * greatestDryDensity * relative;
     }
 
     /** The same with its water. @param water share of the dry mass */
     public static double moistMass(double dryMass, double water) {
+        requireAmount("dryMass", dryMass);
         requireShare("water", water, 0, 1);
         return dryMass * (1 + water);
+    }
+
+    private static void requireAmount(String name, double value) {
+        if (!(value >= 0 && Double.isFinite(value))) {
+            throw new IllegalArgumentException(name + " [" + value + "] must be 0 or more");
+        }
     }
 
     private static void requireShare(String name, double value, double least, double most) {

@@ -31,7 +31,8 @@ public record Embedded(
                     sleeves.value().signum() > 0 ? "sleeves" : "steel",
                     sleeves.value().signum() > 0 ? sleeves : steel,
                     "takes up the whole pour",
-                    "Enter what lies in this pour only");
+                    "Enter what lies in this pour of " + Volume.ofCubicMetres(Math.round(gross * 1000) / 1000.0)
+                            + " only");
         }
         sheet.add(Line.answer("volume", "Concrete in place", Amount.volume(net))
                 .by(

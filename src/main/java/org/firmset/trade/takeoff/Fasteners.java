@@ -15,7 +15,8 @@ import org.firmset.trade.trace.Worksheet;
 
 @Described("Screws or nails: so many along the supports of every sheet, and so many in every joint.")
 public record Fasteners(
-        @Described(value = "Sheets.", least = "0", most = "5000", usual = "0") int sheets,
+        @Described(value = "Sheets.", least = "0", most = "5000", usual = "0")
+        int sheets,
 
         @Described(value = "Length of a sheet, across its supports.", least = "0.3 m", most = "12 m", usual = "8 ft")
         Length sheetLength,
@@ -32,7 +33,8 @@ public record Fasteners(
         @Described(value = "Distance on supports between.", least = "20 mm", most = "600 mm", usual = "12 in")
         Length fieldSpacing,
 
-        @Described(value = "Joints.", least = "0", most = "10000", usual = "0") int joints,
+        @Described(value = "Joints.", least = "0", most = "10000", usual = "0")
+        int joints,
 
         @Described(value = "Fasteners in a joint.", least = "1", most = "100", usual = "4")
         int perJoint,
@@ -53,18 +55,26 @@ public record Fasteners(
         double gross = net * (1 + wastePercent / 100.0);
         sheet.add(Line.step("in-sheet", "In one sheet", Amount.count(inSheet, "fasteners"))
                 .by(
-                        "2 supports at the ends, n between: 2 (B / e + 1) + n (B / f + 1), and the long edges 2 (n + 1) (s / e - 1)",
+                        "2 supports at the ends, n between: 2 (B / e + 1) + n (B / f + 1), and the long edges 2 (n + 1) (L / (n + 1) / e - 1), gaps rounded up",
                         term("B", "width", Amount.length(sheetWidth)),
+                        term("L", "length", Amount.length(sheetLength)),
                         term("n", "supports between", Amount.count(between(), "")),
                         term("e", "along edges", Amount.length(edgeSpacing)),
                         term("f", "between", Amount.length(fieldSpacing)),
                         term("s", "distance of supports", Amount.length(supportSpacing)))
                 .from(Source.practice("6 in along edges, 12 in between; the drawing or the maker decides")));
-        sheet.add(Line.answer("fasteners", "Fasteners with waste", Amount.number(Math.ceil(gross - 1e-6), 0, ""))
-                .by("(N k + J p) (1 + w)", term("N", "sheets", Amount.count(sheets, "")), term("k", "in one", Amount.count(inSheet, "")), term("J", "joints", Amount.count(joints, "")), term("p", "in a joint", Amount.count(perJoint, "")), term("w", "waste", Amount.percent(wastePercent / 100.0))));
+        sheet.add(Line.answer("fasteners", "Fasteners with waste", Amount.number((double) Whole.up(gross), 0, ""))
+                .by(
+                        "(N k + J p) (1 + w)",
+                        term("N", "sheets", Amount.count(sheets, "")),
+                        term("k", "in one", Amount.count(inSheet, "")),
+                        term("J", "joints", Amount.count(joints, "")),
+                        term("p", "in a joint", Amount.count(perJoint, "")),
+                        term("w", "waste", Amount.percent(wastePercent / 100.0))));
         sheet.add(Line.material("boxes", "Boxes", Amount.packs(gross / perBox, "boxes"))
                 .by("rounded up", term("b", "in a box", Amount.count(perBox, ""))));
-        sheet.add(Finding.note("Walls and roofs that hold wind or earthquake loads are fastened as drawn, with the fastener drawn."));
+        sheet.add(Finding.note(
+                "Walls and roofs that hold wind or earthquake loads are fastened as drawn, with the fastener drawn."));
         return sheet.done();
     }
 

@@ -3,6 +3,7 @@ package org.firmset.trade.takeoff;
 import static org.firmset.trade.trace.Term.term;
 
 import java.util.List;
+import java.util.Locale;
 import org.firmset.measure.Density;
 import org.firmset.measure.Described;
 import org.firmset.measure.Length;
@@ -21,7 +22,8 @@ import org.firmset.trade.trace.Worksheet;
 
 @Described("Boards of one section for a list of pieces: count, mass and volume.")
 public record Lumber(
-        @Described("The pieces, such as '48 x 92 5/8 in, 5 x 16 ft'.") Pieces pieces,
+        @Described("The pieces, such as '48 x 92 5/8 in, 5 x 16 ft'.")
+        Pieces pieces,
 
         @Described(value = "Length of a board.", least = "1 m", most = "12 m", usual = "16 ft")
         Length board,
@@ -35,7 +37,11 @@ public record Lumber(
         @Described(value = "Real width.", least = "20 mm", most = "600 mm", usual = "5 1/2 in")
         Length width,
 
-        @Described(value = "Density; fresh from the yard it may be half as much again.", least = "300 kg/m3", most = "1200 kg/m3", usual = "35 lb/ft3")
+        @Described(
+                value = "Density; fresh from the yard it may be half as much again.",
+                least = "300 kg/m3",
+                most = "1200 kg/m3",
+                usual = "35 lb/ft3")
         Density density,
 
         @Described(value = "Width of a cut.", least = "0 mm", most = "12 mm", usual = "1/8 in")
@@ -49,12 +55,19 @@ public record Lumber(
         }
         for (Pieces.Piece piece : pieces.all()) {
             if (piece.length().value().compareTo(board.value()) > 0) {
-                throw new Refusal("pieces", piece.length(), "is longer than a board of " + board, "Enter longer boards");
+                throw new Refusal(
+                        "pieces",
+                        piece.length(),
+                        "is longer than a board of " + board,
+                        Enter.atMost(board.amount()) + ", or longer boards");
             }
         }
         CutPlan plan = CuttingStock.plan(
                         List.of(new Stock(units(board), 1, Stock.UNLIMITED)),
-                        pieces.all().stream().map(p -> new Demand(units(p.length()), p.count())).toList(),
+                        // down: so many pieces as divide a board must not fail by what nine decimals round off
+                        pieces.all().stream()
+                                .map(p -> new Demand(Whole.down(p.length().amount() * UNITS_PER_METRE), p.count()))
+                                .toList(),
                         units(kerf))
                 .orElseThrow();
         return sheet(plan);
@@ -73,17 +86,31 @@ public record Lumber(
                 .by("least number, see the cut list" + (plan.proven() ? "" : "; not proven least"))
                 .from(Sources.CUTTING));
         sheet.add(Line.material("boards", "Boards", Amount.packs(boards, "boards"))
-                .by("N = n (1 + w), rounded up", term("n", "for the pieces", Amount.count(cut, "")), term("w", "more", Amount.percent(wastePercent / 100.0)))
+                .by(
+                        "N = n (1 + w), rounded up",
+                        term("n", "for the pieces", Amount.count(cut, "")),
+                        term("w", "more", Amount.percent(wastePercent / 100.0)))
                 .from(Source.PRACTICE));
         long whole = Whole.up(boards);
         sheet.add(Line.step("volume", "Volume", Amount.volume(whole * one))
-                .by("V = N l t b", term("N", "boards", Amount.count(whole, "")), term("l", "length", Amount.length(board)), term("t", "thickness", Amount.thin(thickness.amount())), term("b", "width", Amount.thin(width.amount()))));
+                .by(
+                        "V = N l t b",
+                        term("N", "boards", Amount.count(whole, "")),
+                        term("l", "length", Amount.length(board)),
+                        term("t", "thickness", Amount.thin(thickness.amount())),
+                        term("b", "width", Amount.thin(width.amount()))));
         sheet.add(Line.answer("mass", "Mass", Amount.mass(whole * one * density.amount()))
-                .by("M = V g", term("V", "volume", Amount.volume(whole * one)), term("g", "density", Amount.density(density.amount())))
+                .by(
+                        "M = V g",
+                        term("V", "volume", Amount.volume(whole * one)),
+                        term("g", "density", Amount.density(density.amount())))
                 .from(Source.PRACTICE)
                 .heed("Wet lumber weighs up to half as much again; long boards need a red flag behind."));
-        sheet.add(Finding.note("Pieces, %d of them, are %.1f %% of the length bought."
-                .formatted(pieces.count(), 100 * pieces.total() / (whole * board.amount()))));
+        sheet.add(Finding.note(String.format(
+                Locale.ROOT,
+                "The %d pieces take %.1f %% of the length bought.",
+                pieces.count(),
+                100 * pieces.total() / (whole * board.amount()))));
         return sheet.done();
     }
 }

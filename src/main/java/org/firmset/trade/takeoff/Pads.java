@@ -14,7 +14,8 @@ public record Pads(
         @Described("One of them seen from above, such as 'round 12 in' for a pier.")
         PlanShape plan,
 
-        @Described(value = "Height of one.", least = "50 mm", most = "5 m") Length height,
+        @Described(value = "Height of one.", least = "50 mm", most = "5 m")
+        Length height,
 
         @Described(value = "How many.", least = "1", most = "200", usual = "1")
         int count,

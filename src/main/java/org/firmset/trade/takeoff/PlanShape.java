@@ -10,21 +10,24 @@ import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
 
 /**
- * The outline of something seen from above. Written as "12 ft x 10 ft", "round 8 ft" (diameter), "ring 8 ft, 6 ft" (outer
+ * The outline of something seen from above, no measure under 10 mm or over 300 m. Written as "12 ft x 10 ft", "round 8 ft" (diameter), "ring 8 ft, 6 ft" (outer
  * and inner diameter) or "corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m" (going round, the last joins the first).
  */
 public sealed interface PlanShape {
+    /** Longest text that is read and written. */
+    int LONGEST_TEXT = 2000;
+
     /** In square metres. */
     double area();
 
     /** All edges in metres, inner ones too. */
     double edge();
 
-    /** @param length and width in any order, both over 0 */
+    /** @param length and width in any order */
     record Rectangle(Length length, Length width) implements PlanShape {
         public Rectangle {
-            requirePositive("length", length);
-            requirePositive("width", width);
+            requireMeasure("length", length);
+            requireMeasure("width", width);
         }
 
         @Override
@@ -43,10 +46,10 @@ public sealed interface PlanShape {
         }
     }
 
-    /** @param diameter over 0 */
+    /** A disc. */
     record Round(Length diameter) implements PlanShape {
         public Round {
-            requirePositive("diameter", diameter);
+            requireMeasure("diameter", diameter);
         }
 
         @Override
@@ -65,10 +68,11 @@ public sealed interface PlanShape {
         }
     }
 
-    /** @param inner diameter, over 0 and under the outer one */
+    /** @param inner diameter, under the outer one */
     record Ring(Length outer, Length inner) implements PlanShape {
         public Ring {
-            requirePositive("inner", inner);
+            requireMeasure("inner diameter", inner);
+            requireMeasure("outer diameter", outer);
             if (inner.value().compareTo(outer.value()) >= 0) {
                 throw new UnitsFault("'ring " + outer + ", " + inner + "' has no width; write the outer diameter first,"
                         + " such as 'ring 8 ft, 6 ft'");
@@ -91,20 +95,29 @@ public sealed interface PlanShape {
         }
     }
 
-    /** @param x to the right, y upwards */
-    record Corner(Length x, Length y) {}
+    /** @param x to the right, y upwards, both at most 300 m from where they are measured */
+    record Corner(Length x, Length y) {
+        public Corner {
+            if (Math.abs(x.amount()) > 300 || Math.abs(y.amount()) > 300) {
+                throw new UnitsFault("'" + x + ", " + y
+                        + "' is no corner of a shape; write at most 300 m each way, such as" + " '4 m, 3 m'");
+            }
+        }
+    }
 
     /** @param corners three or more, going round; sides must not cross */
     record Corners(List<Corner> corners) implements PlanShape {
         public Corners {
             corners = List.copyOf(corners);
-            if (corners.size() < 3 || Polygon.area(corners) <= 0) {
-                throw new UnitsFault("'" + text(corners) + "' encloses nothing; write three or more corners, such as"
-                        + " 'corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m'");
+            if (corners.size() < 3 || Polygon.area(corners) < 1e-4) {
+                throw new UnitsFault(
+                        "'" + shortened(text(corners)) + "' encloses nothing; write three or more corners, such as"
+                                + " 'corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m'");
             }
             if (Polygon.crosses(corners)) {
-                throw new UnitsFault("'" + text(corners) + "' crosses itself; write the corners in the order in which"
-                        + " you walk round them, such as 'corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m'");
+                throw new UnitsFault(
+                        "'" + shortened(text(corners)) + "' crosses or touches itself; write each corner once, in"
+                                + " the order in which you walk round them, such as 'corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m'");
             }
         }
 
@@ -119,8 +132,7 @@ public sealed interface PlanShape {
         }
 
         private static String text(List<Corner> corners) {
-            return "corners "
-                    + corners.stream().map(c -> c.x() + ", " + c.y()).collect(Collectors.joining("; "));
+            return "corners " + corners.stream().map(c -> c.x() + ", " + c.y()).collect(Collectors.joining("; "));
         }
 
         @Override
@@ -132,9 +144,17 @@ public sealed interface PlanShape {
     /** @throws UnitsFault when the text is no shape */
     static PlanShape parse(String text) {
         String stripped = text.strip().toLowerCase(Locale.ROOT);
-        if (stripped.length() > 2000) {
-            throw fault(stripped);
+        if (stripped.length() > LONGEST_TEXT) {
+            throw fault(stripped, "is too long");
         }
+        PlanShape shape = shape(stripped);
+        if (shape.toString().length() > LONGEST_TEXT) {
+            throw fault(stripped, "is too long");
+        }
+        return shape;
+    }
+
+    private static PlanShape shape(String stripped) {
         if (stripped.startsWith("round ")) {
             return new Round(length(stripped.substring(6)));
         }
@@ -156,7 +176,7 @@ public sealed interface PlanShape {
             corners.add(new Corner(two.getFirst(), two.getLast()));
         }
         if (corners.size() > 100) {
-            throw fault(text);
+            throw fault(text, "has more than 100 corners");
         }
         return new Corners(corners);
     }
@@ -164,7 +184,7 @@ public sealed interface PlanShape {
     private static List<Length> lengths(String text, String part, String between) {
         String[] two = part.split(between, -1);
         if (two.length != 2) {
-            throw fault(text);
+            throw fault(text, "is no shape");
         }
         return List.of(length(two[0]), length(two[1]));
     }
@@ -173,15 +193,20 @@ public sealed interface PlanShape {
         return (Length) Units.parse(Dimension.LENGTH, text.strip());
     }
 
-    private static void requirePositive(String name, Length length) {
-        if (length.value().signum() <= 0) {
-            throw new UnitsFault("'" + length + "' is no " + name + " of a shape; write more than 0, such as '12 ft'");
+    private static void requireMeasure(String name, Length length) {
+        if (length.amount() < 0.01 || length.amount() > 300) {
+            throw new UnitsFault(
+                    "'" + length + "' is no " + name + " of a shape; write from 10 mm to 300 m, such as '12 ft'");
         }
     }
 
-    private static UnitsFault fault(String text) {
-        String shown = text.length() > 60 ? text.substring(0, 60) + "..." : text;
-        return new UnitsFault("'" + shown + "' is no shape; write it such as '12 ft x 10 ft', 'round 8 ft', 'ring 8 ft, 6 ft' or"
+    private static String shortened(String text) {
+        return text.length() > 60 ? text.substring(0, 60) + "..." : text;
+    }
+
+    private static UnitsFault fault(String text, String problem) {
+        return new UnitsFault("'" + shortened(text) + "' " + problem
+                + "; write it such as '12 ft x 10 ft', 'round 8 ft', 'ring 8 ft, 6 ft' or"
                 + " 'corners 0 m, 0 m; 4 m, 0 m; 4 m, 3 m'");
     }
 }

@@ -27,7 +27,7 @@ final class Polygon {
         return sum;
     }
 
-    /** Whether two sides that are not neighbours meet. */
+    /** Whether two sides that are not neighbours meet; sides in one line with a gap between them do not. */
     static boolean crosses(List<PlanShape.Corner> corners) {
         int n = corners.size();
         for (int i = 0; i < n; i++) {
@@ -46,7 +46,15 @@ final class Polygon {
         PlanShape.Corner b = corners.get((i + 1) % corners.size());
         PlanShape.Corner c = corners.get(j);
         PlanShape.Corner d = corners.get((j + 1) % corners.size());
-        return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0;
+        return overlap(x(a), x(b), x(c), x(d))
+                && overlap(y(a), y(b), y(c), y(d))
+                && side(a, b, c) * side(a, b, d) <= 0
+                && side(c, d, a) * side(c, d, b) <= 0;
+    }
+
+    /** Whether the stretch between the first two has a point in common with that between the other two. */
+    private static boolean overlap(double a, double b, double c, double d) {
+        return Math.max(Math.min(a, b), Math.min(c, d)) <= Math.min(Math.max(a, b), Math.max(c, d));
     }
 
     /** Over 0 when the point lies to the left of the line, under 0 to its right. */

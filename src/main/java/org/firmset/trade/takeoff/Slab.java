@@ -8,6 +8,7 @@ import org.firmset.measure.Volume;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Finding;
 import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Sheet;
 import org.firmset.trade.trace.Source;
 import org.firmset.trade.trace.Worksheet;
@@ -16,7 +17,8 @@ import org.firmset.trade.trace.Worksheet;
 public record Slab(
         @Described("Seen from above.") PlanShape plan,
 
-        @Described(value = "Thickness.", least = "40 mm", most = "1 m") Length thickness,
+        @Described(value = "Thickness.", least = "40 mm", most = "1 m")
+        Length thickness,
 
         @Described(
                 value = "How much deeper the edge goes; 0 for an even slab.",
@@ -34,14 +36,13 @@ public record Slab(
         @Described(value = "Days it is kept wet.", least = "0", most = "28", usual = "7")
         int wetDays,
 
-        @Described(
-                value = "Water to keep a square metre wet for a day.",
-                least = "0 L",
-                most = "10 L",
-                usual = "2 L")
+        @Described(value = "Water to keep a square metre wet for a day.", least = "0 L", most = "10 L", usual = "2 L")
         Volume wetWater) {
 
+    private static final double LEAST_ON_GROUND = 3.5 * 0.0254;
+
     public Worksheet work() {
+        refuse();
         Sheet sheet = new Sheet();
         double flat = plan.area() * thickness.amount();
         double edge = plan.edge() * edgeWidth.amount() * edgeDepth.amount();
@@ -57,10 +58,42 @@ public record Slab(
                 .heed("Measure the thickness from a string line in several places: uneven ground takes more."));
         mix.addBags(sheet, embedded.addNet(sheet, flat + edge));
         addFormsAndCure(sheet);
+        if (thickness.amount() < LEAST_ON_GROUND - 1e-9) {
+            sheet.add(Finding.warning(
+                    "Thinner than 3 1/2 in (89 mm), the least that is usual for a slab on the ground (IRC R506.1,"
+                            + " from memory)."));
+        }
         if (edge > 0) {
-            sheet.add(Finding.note("The deeper edge is reckoned along the outside, so its corners count a little too much."));
+            sheet.add(Finding.note(
+                    "The deeper edge is reckoned along the outside, so its corners count a little too much."));
         }
         return sheet.done();
+    }
+
+    private void refuse() {
+        boolean deeper = edgeDepth.value().signum() > 0;
+        boolean wide = edgeWidth.value().signum() > 0;
+        if (deeper && !wide) {
+            throw new Refusal(
+                    "edgeWidth",
+                    edgeWidth,
+                    "is none although the edge goes deeper",
+                    "Enter how wide the deeper edge is");
+        }
+        if (wide && !deeper) {
+            throw new Refusal(
+                    "edgeDepth",
+                    edgeDepth,
+                    "is none although a deeper edge has a width",
+                    "Enter how much deeper the edge goes");
+        }
+        if (plan.edge() * edgeWidth.amount() > plan.area()) {
+            throw new Refusal(
+                    "edgeWidth",
+                    edgeWidth,
+                    "all round is more than the slab",
+                    Enter.atMost(plan.area() / plan.edge()) + ", or a thicker slab");
+        }
     }
 
     private void addFormsAndCure(Sheet sheet) {

@@ -32,12 +32,17 @@ public record WallFill(
                 usual = "0")
         int barredCells,
 
-        @Described(value = "Size of the bars.", usual = "no-4") BarSize bar,
+        @Described(value = "Size of the bars.", usual = "no-4")
+        BarSize bar,
 
         @Described(value = "Bars in such a cell; 0 for none.", least = "0", most = "4", usual = "1")
         int barsPerCell,
 
-        @Described(value = "Conduits that run the whole height of a filled cell.", least = "0", most = "50", usual = "0")
+        @Described(
+                value = "Conduits that run the whole height of a filled cell.",
+                least = "0",
+                most = "50",
+                usual = "0")
         int conduits,
 
         @Described(value = "Outside diameter of a conduit.", least = "0 mm", most = "80 mm", usual = "1 in")
@@ -103,51 +108,76 @@ public record WallFill(
         double net = filled * courses * core / BlockWork.CELLS_IN_BLOCK - taken;
         if (!(net > 0)) {
             throw new Refusal(
-                    "conduits", conduits, "and bars leave no room in the cells", "Enter fewer or thinner conduits and bars");
+                    "conduits",
+                    conduits,
+                    "and bars leave no room in the cells",
+                    "Enter fewer or thinner conduits and bars");
         }
-        sheet.add(Line.answer("grout", "Grout in the cells", Amount.volume(net))
-                .by(
-                        "V = N n v / 2 - b",
-                        term("N", "filled cells seen from above", Amount.number(filled, 1, "")),
-                        term("n", "courses", Amount.count(courses, "")),
-                        term("v", "cores of one block over a course", Amount.volume(core)),
-                        term("b", "bars and conduits", Amount.volume(taken)))
-                .heed("Published tables of grout differ by a fifth: take the core volume from the block's data sheet."));
+        sheet.add(
+                Line.answer("grout", "Grout in the cells", Amount.volume(net))
+                        .by(
+                                "V = N n v / 2 - b",
+                                term("N", "filled cells seen from above", Amount.number(filled, 1, "")),
+                                term("n", "courses", Amount.count(courses, "")),
+                                term("v", "cores of one block over a course", Amount.volume(core)),
+                                term("b", "bars and conduits", Amount.volume(taken)))
+                        .heed(
+                                "Published tables of grout differ by a fifth: take the core volume from the block's data sheet."));
         mix.addBags(sheet, net);
         lifts(sheet, filled);
-        range(sheet, filled * courses / BlockWork.CELLS_IN_BLOCK, taken);
+        if (coreVolume == null) {
+            range(sheet, filled * courses / BlockWork.CELLS_IN_BLOCK, taken);
+        }
         return sheet.done();
     }
 
     private long barred(Sheet sheet, double inCourse) {
+        if (barsPerCell == 0 && barredCells > 0) {
+            throw new Refusal("barredCells", barredCells, "have no bar in them", "Enter 0, or 1 bar or more in a cell");
+        }
         if (barsPerCell == 0) {
             return 0;
         }
-        double cell = block().nominalLength() / BlockWork.CELLS_IN_BLOCK;
-        double run = inCourse * block().nominalLength();
-        long counted = wall.isRectangle()
-                ? Whole.up(run / barSpacing.amount())
-                : Whole.down((run - cell) / barSpacing.amount()) + 1;
-        long barred = barredCells > 0 ? barredCells : Math.max(1, counted);
-        if (barred > Whole.down(inCourse * BlockWork.CELLS_IN_BLOCK)) {
+        long there = Math.max(1, Whole.down(inCourse * BlockWork.CELLS_IN_BLOCK));
+        if (barredCells > there) {
             throw new Refusal(
                     "barredCells",
-                    barred,
+                    barredCells,
                     "are more cells with a bar than the wall has",
-                    "Enter at most " + Whole.down(inCourse * BlockWork.CELLS_IN_BLOCK) + ", or a wider bar spacing");
+                    "Enter at most " + there);
         }
+        long barred = barredCells > 0 ? barredCells : Math.min(there, counted(inCourse));
         sheet.add(Line.step("barred-cells", "Cells with a bar", Amount.count(barred, "cells"))
                 .by(
-                        barredCells > 0 ? "as entered" : wall.isRectangle() ? "k = c l / s, rounded up" : "k = (L - l / 2) / s + 1",
-                        term("s", "distance of the bars", Amount.length(barSpacing)))
+                        barredCells > 0
+                                ? "as entered"
+                                : wall.isRectangle()
+                                        ? "k = c l / s, rounded up"
+                                        : "k = (c l - l / 2) / s, rounded up, + 1",
+                        term("c", "blocks in a course", Amount.number(inCourse, 2, "")),
+                        term("l", "block with its joint", Amount.length(block().nominalLength())),
+                        term("s", "distance of the bars, at most", Amount.length(barSpacing)))
                 .heed("Corners, ends and both sides of openings usually need a bar; the drawing decides."));
         return barred;
+    }
+
+    /** Bars no further apart than asked: round a rectangle, or from the first cell of a straight wall to its last. */
+    private long counted(double inCourse) {
+        double cell = block().nominalLength() / BlockWork.CELLS_IN_BLOCK;
+        double run = inCourse * block().nominalLength();
+        if (barSpacing.amount() < cell - 1e-9) {
+            throw new Refusal("barSpacing", barSpacing, "is less than a cell", Enter.atLeast(cell));
+        }
+        return wall.isRectangle()
+                ? Whole.up(run / barSpacing.amount())
+                : Whole.up(Math.max(0, run - cell) / barSpacing.amount()) + 1;
     }
 
     private double filledCells(Sheet sheet, double inCourse, long barred) {
         double filled = cells == Cells.ALL ? inCourse * BlockWork.CELLS_IN_BLOCK : barred;
         if (filled == 0) {
-            throw new Refusal("barsPerCell", barsPerCell, "leaves no cell to fill", "Enter 1 or more, or fill all cells");
+            throw new Refusal(
+                    "barsPerCell", barsPerCell, "leaves no cell to fill", "Enter from 1 to 4, or fill all cells");
         }
         sheet.add(Line.step("filled-cells", "Cells filled, seen from above", Amount.number(filled, 1, "cells"))
                 .by(
@@ -165,7 +195,7 @@ public record WallFill(
                         "coreVolume",
                         coreVolume,
                         "is more than the whole block of " + block().words(),
-                        "Read the volume of its cores on the data sheet");
+                        Enter.underVolume(gross) + ", the cores alone");
             }
             sheet.add(Line.step("core", "Cores of one block over a course", Amount.volume(coreVolume.amount()))
                     .by("as entered")
@@ -174,12 +204,13 @@ public record WallFill(
         }
         double thick = shellThickness();
         double middle = webThickness();
-        if (2 * thick >= block().width() || BlockWork.WEBS * middle >= block().length()) {
+        // webs of at most 100 mm always leave a core
+        if (2 * thick >= block().width()) {
             throw new Refusal(
-                    2 * thick >= block().width() ? "shell" : "web",
-                    2 * thick >= block().width() ? Amount.thin(thick) : Amount.thin(middle),
+                    "shell",
+                    Length.ofMetres(thick),
                     "leaves no core in a block of " + block().words(),
-                    "Measure one shell or one web");
+                    Enter.under(block().width() / 2) + " for one shell");
         }
         double core = BlockWork.coreVolume(block(), thick, middle);
         sheet.add(Line.step("core", "Cores of one block over a course", Amount.volume(core))
@@ -204,18 +235,20 @@ public record WallFill(
             throw new Refusal(
                     "bar",
                     bar.words(),
-                    "is thicker than the cell, which is " + shown(widest) + " wide",
-                    "Enter a thinner bar, or measure shell and web again");
+                    "is too thick: %d of them do not go into a cell %s wide".formatted(barsPerCell, shown(widest)),
+                    "Enter fewer or thinner bars, or measure shell and web again");
         }
         if (conduits > 0 && conduitDiameter.amount() >= widest) {
-            throw new Refusal(
-                    "conduitDiameter",
-                    conduitDiameter,
-                    "is thicker than the cell",
-                    "Enter under " + shown(widest));
+            throw new Refusal("conduitDiameter", conduitDiameter, "is thicker than the cell", Enter.under(widest));
+        }
+        if (barsPerCell * bar.diameter() > widest / 2 + 1e-9) {
+            sheet.add(Finding.warning(
+                    "The bars take more than half the width of a cell, the most of TMS 402 (from memory): grout"
+                            + " may not run round them."));
         }
         double steel = barred * barsPerCell * bar.section() * rise;
-        double pipes = conduits * Math.PI / 4 * conduitDiameter.amount() * conduitDiameter.amount() * rise;
+        double conduit = Math.PI / 4 * conduitDiameter.amount() * conduitDiameter.amount();
+        double pipes = conduits * conduit * rise;
         sheet.add(Line.step("taken", "Bars and conduits in the cells", Amount.volume(steel + pipes))
                 .by(
                         "b = (k m A + p C) n h",
@@ -223,17 +256,16 @@ public record WallFill(
                         term("m", "bars in each", Amount.count(barsPerCell, "")),
                         term("A", "section of " + bar.words(), Amount.section(bar.section())),
                         term("p", "conduits", Amount.count(conduits, "")),
-                        term("n h", "filled wall.height()", Amount.length(rise)))
+                        term("C", "section of a conduit", Amount.section(conduit)),
+                        term("n h", "filled height", Amount.length(rise)))
                 .from(Sources.BAR_TABLE));
         return steel + pipes;
     }
 
     private void lifts(Sheet sheet, double filled) {
         long lifts = Math.max(1, Whole.up(wall.height().amount() / LIFT));
-        sheet.add(Line.step("lifts", "Lifts", Amount.count(lifts, lifts == 1 ? "lift" : "lifts"))
-                .by(
-                        "k = H / 5 ft 4 in, rounded up",
-                        term("H", "wall.height() of the pour", Amount.length(wall.height())))
+        sheet.add(Line.step("lifts", "Lifts", Amount.count(lifts, "lifts"))
+                .by("k = H / 5 ft 4 in, rounded up", term("H", "height of the pour", Amount.length(wall.height())))
                 .from(Sources.GROUT_RULES)
                 .heed("Place within an hour and a half of the water; brace against wind while the wall is green."));
         double minutes = filled * lifts * TIMES_VIBRATED * vibratorSeconds / 60.0;
@@ -244,24 +276,36 @@ public record WallFill(
                         term("k", "lifts", Amount.count(lifts, "")),
                         term("s", "seconds each time", Amount.number(vibratorSeconds, 0, "s")))
                 .from(Source.practice("once while pouring, again when the water has sunk in, 3 to 10 min later")));
-        if (wall.height().amount() > HIGH_LIFT) {
-            sheet.add(Finding.engineer("The pour is higher than 12 ft 8 in (3.86 m), the most TMS 602 allows in one lift."));
-        } else if (wall.height().amount() > LIFT + 1e-9) {
-            sheet.add(Finding.warning("The pour is higher than 5 ft 4 in (1.63 m): leave cleanouts of 3 in at the foot, at most"
-                    + " 32 in apart when all cells are filled, or fill in lifts. One lift up to 12 ft 8 in (3.86 m) only"
-                    + " when the wall has cured 4 h, the slump is 10 to 11 in and no bond beam lies between."));
+        sheet.add(Finding.note(
+                "Grout for cells flows: a slump of 8 to 11 in and 2,000 psi (13.8 MPa) or more after 28 days (ASTM"
+                        + " C476). Common concrete from bags is too stiff and too coarse for it."));
+        if (wall.height().amount() > LIFT + 1e-9) {
+            sheet.add(Finding.warning(
+                    "The pour is higher than 5 ft 4 in (1.63 m): leave cleanouts of 3 in at the foot, at most"
+                            + " 32 in apart when all cells are filled, or lay and fill in steps no higher than that. One lift up to"
+                            + " 12 ft 8 in (3.86 m) only when the wall has cured 4 h, the slump is 10 to 11 in and no bond beam lies"
+                            + " between."));
+        }
+        if (wall.height().amount() > HIGH_LIFT + 1e-9) {
+            sheet.add(Finding.engineer(
+                    "The pour is higher than 12 ft 8 in (3.86 m), the most TMS 602 allows in one lift."));
         }
     }
 
     private void range(Sheet sheet, double blockCourses, double taken) {
-        double most = BlockWork.coreVolume(block(), block().shell(), block().web())
-                + BlockWork.endSpace(block(), block().shell());
-        double least = BlockWork.coreVolume(block(), block().shell(), block().web()) * TAPER;
-        double lowest = Math.max(0, blockCourses * least - taken) * (1 + mix.wastePercent() / 100.0) / mix.bagYield().amount();
-        double highest = (blockCourses * most - taken) * (1 + mix.wastePercent() / 100.0) / mix.bagYield().amount();
-        sheet.add(Finding.note(("Range to expect: %d bags where the cores taper by 15 %%, %d where grout also fills the space"
-                        + " between the block ends.")
-                .formatted(Whole.up(lowest), Whole.up(highest))));
+        double cores = BlockWork.coreVolume(block(), shellThickness(), webThickness());
+        double most = cores + BlockWork.endSpace(block(), shellThickness());
+        double least = cores * TAPER;
+        double lowest = Math.max(0, blockCourses * least - taken)
+                * (1 + mix.wastePercent() / 100.0)
+                / mix.bagYield().amount();
+        double highest = (blockCourses * most - taken)
+                * (1 + mix.wastePercent() / 100.0)
+                / mix.bagYield().amount();
+        sheet.add(Finding.note(
+                ("Range to expect: %d bags where the cores taper by 15 %%, %d where grout also fills the space"
+                                + " between the block ends.")
+                        .formatted(Whole.up(lowest), Whole.up(highest))));
     }
 
     private Block block() {

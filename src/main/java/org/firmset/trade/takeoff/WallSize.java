@@ -30,6 +30,9 @@ public record WallSize(
         @Described(value = "Nominal size of the block.", usual = "in-8")
         Block block) {
 
+    /** What nobody measures at a wall, in metres. */
+    private static final double SLIP = 0.002;
+
     /** Whole courses, with the line that says so. */
     long courses(Sheet sheet) {
         double exact = height.amount() / block.course();
@@ -40,7 +43,8 @@ public record WallSize(
                         term("H", "height", Amount.length(height)),
                         term("h", "course with its joint", Amount.length(block.course())))
                 .from(Sources.BLOCK_RULE));
-        if (courses - exact > 0.01) {
+        // a wall measured without its last joint has whole courses all the same
+        if ((courses - exact) * block.course() > block.joint() + SLIP) {
             sheet.add(Finding.note("The height is no whole number of courses; %d are counted.".formatted(courses)));
         }
         return courses;
@@ -54,9 +58,14 @@ public record WallSize(
     double blocksInCourse(Sheet sheet) {
         if (isRectangle()) {
             double around = BlockWork.blocksAround(block, length.amount(), width.amount());
-            if (!(Math.min(length.amount(), width.amount()) > 2 * block.nominalWidth())) {
+            boolean shortLength = length.value().compareTo(width.value()) < 0;
+            Length shorter = shortLength ? length : width;
+            if (!(shorter.amount() > 2 * block.nominalWidth())) {
                 throw new Refusal(
-                        "width", width, "leaves no room inside walls of " + block.words(), "Enter the outside measure");
+                        shortLength ? "length" : "width",
+                        shorter,
+                        "leaves no room inside walls of " + block.words(),
+                        "Enter more than " + Length.ofMetres(2 * block.nominalWidth()) + ", measured outside");
             }
             sheet.add(Line.step("blocks-in-course", "Blocks in a course", Amount.number(around, 2, "blocks"))
                     .by(
@@ -66,6 +75,7 @@ public record WallSize(
                             term("t", "width of the wall", Amount.length(block.nominalWidth())),
                             term("l", "block with its joint", Amount.length(block.nominalLength())))
                     .from(Source.ARITHMETIC));
+            addCuts(sheet);
             return around;
         }
         double straight = BlockWork.blocksInCourse(block, length.amount());
@@ -75,6 +85,22 @@ public record WallSize(
                         term("L", "length", Amount.length(length)),
                         term("l", "block with its joint", Amount.length(block.nominalLength())))
                 .from(Sources.BLOCK_RULE));
+        addCuts(sheet);
         return straight;
+    }
+
+    /** Says so when a side is no whole number of half blocks, measured with or without its last joint. */
+    private void addCuts(Sheet sheet) {
+        if (needsCuts(length) || isRectangle() && needsCuts(width)) {
+            sheet.add(
+                    Finding.note("A side is no whole number of half blocks (%s): each course needs a block cut to fit."
+                            .formatted(Length.ofMetres(block.nominalLength() / 2))));
+        }
+    }
+
+    private boolean needsCuts(Length side) {
+        double half = block.nominalLength() / 2;
+        double rest = side.amount() - Whole.down(side.amount() / half) * half;
+        return rest > SLIP && half - rest > block.joint() + SLIP;
     }
 }

@@ -4,8 +4,10 @@ import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.firmset.measure.Described;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Measured;
@@ -31,6 +33,8 @@ final class Limits {
         }
     };
 
+    private static final Map<String, BigDecimal> QUANTITIES = new ConcurrentHashMap<>();
+
     private Limits() {}
 
     private static Optional<Limit> limit(RecordComponent component) {
@@ -51,12 +55,17 @@ final class Limits {
             }
             if (value instanceof Measured measured) {
                 Dimension dimension = measured.dimension();
-                check(limit, value, measured.value(), text -> Units.parse(dimension, text)
-                        .value());
+                check(limit, value, measured.value(), text -> quantity(dimension, text));
             } else if (value instanceof Number number) {
                 check(limit, value, new BigDecimal(number.toString()), BigDecimal::new);
             }
         }
+    }
+
+    /** Limits are few and asked for again and again; reading a quantity is slow. */
+    private static BigDecimal quantity(Dimension dimension, String text) {
+        return QUANTITIES.computeIfAbsent(
+                dimension + " " + text, key -> Units.parse(dimension, text).value());
     }
 
     private interface Reader {
@@ -64,15 +73,11 @@ final class Limits {
     }
 
     private static void check(Limit limit, Object shown, BigDecimal value, Reader reader) {
-        boolean tooSmall =
-                !limit.least().isEmpty() && value.compareTo(reader.read(limit.least())) < 0;
+        boolean tooSmall = !limit.least().isEmpty() && value.compareTo(reader.read(limit.least())) < 0;
         boolean tooLarge = !limit.most().isEmpty() && value.compareTo(reader.read(limit.most())) > 0;
         if (tooSmall || tooLarge) {
             throw new Refusal(
-                    limit.component().getName(),
-                    shown,
-                    tooSmall ? "is too small" : "is too large",
-                    range(limit));
+                    limit.component().getName(), shown, tooSmall ? "is too small" : "is too large", range(limit));
         }
     }
 

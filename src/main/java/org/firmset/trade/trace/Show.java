@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Measured;
 import org.firmset.measure.UnitSystem;
@@ -32,9 +33,22 @@ public final class Show {
         };
     }
 
+    /** What the symbols of a line's formula mean and are: "n: cells filled, 78; v: cores, 8.48 L". */
+    public static String terms(Line line, UnitSystem units) {
+        return line.terms().stream()
+                .map(t -> t.symbol() + ": " + t.words() + ", " + amount(t.amount(), units))
+                .collect(Collectors.joining("; "));
+    }
+
     private static String counted(long number, String noun) {
         String shown = String.format(Locale.ROOT, "%,d", number);
-        return noun.isEmpty() ? shown : shown + " " + noun;
+        return noun.isEmpty() ? shown : shown + " " + (number == 1 ? one(noun) : noun);
+    }
+
+    /** "bag" of "bags", "box" of "boxes". */
+    private static String one(String nouns) {
+        boolean hissing = nouns.endsWith("xes") || nouns.endsWith("ches") || nouns.endsWith("shes");
+        return hissing ? nouns.substring(0, nouns.length() - 2) : nouns.replaceFirst("(?<!s)s$", "");
     }
 
     private static String packs(Amount.Packs packs) {

@@ -1,6 +1,7 @@
 package org.firmset.trade.water;
 
 import org.firmset.measure.Worded;
+
 /** What a pressure test says. */
 public enum Verdict implements Worded {
     NOT_MADE("not made yet"),

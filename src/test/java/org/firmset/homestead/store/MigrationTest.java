@@ -47,9 +47,9 @@ class MigrationTest {
         String some = "'" + UUID.randomUUID() + "'";
         String columns = "insert into stage_wait (id, homestead_id, key_text, position, name, kind, from_stage_id,"
                 + " to_stage_id, least_days, cure_strength_percent, cure_cement) values ('";
-        statement.execute(columns + UUID.randomUUID() + "', " + some + ", 'cure', 0, 'Cure', 'CURE', " + some + ", " + some
-                + ", 7, 70, 'NORMAL')");
-        statement.execute(columns + UUID.randomUUID() + "', " + some + ", 'follow', 1, 'Follow', 'FOLLOWS', " + some + ", "
-                + some + ", 0, null, null)");
+        statement.execute(columns + UUID.randomUUID() + "', " + some + ", 'cure', 0, 'Cure', 'CURE', " + some + ", "
+                + some + ", 7, 70, 'NORMAL')");
+        statement.execute(columns + UUID.randomUUID() + "', " + some + ", 'follow', 1, 'Follow', 'FOLLOWS', " + some
+                + ", " + some + ", 0, null, null)");
     }
 }

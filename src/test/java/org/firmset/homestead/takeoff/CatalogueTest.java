@@ -28,9 +28,8 @@ class CatalogueTest {
 
     @TestFactory
     Stream<DynamicTest> inputs_have_names_of_their_own() {
-        return forEachKind(kind -> assertThat(Inputs.of(kind).stream()
-                        .map(i -> i.part().name())
-                        .toList())
+        return forEachKind(kind -> assertThat(
+                        Inputs.of(kind).stream().map(i -> i.part().name()).toList())
                 .doesNotHaveDuplicates());
     }
 
@@ -50,7 +49,7 @@ class CatalogueTest {
     @TestFactory
     Stream<DynamicTest> inputs_say_in_a_sentence_what_they_are() {
         return forEachKind(kind -> assertThat(Inputs.of(kind))
-                .allMatch(i -> i.part().described().value().matches("[A-Z].*[.]")));
+                .allMatch(i -> i.part().described().value().matches("[A-Z0-9].*[.]")));
     }
 
     @TestFactory
@@ -90,7 +89,6 @@ class CatalogueTest {
     }
 
     private static Stream<DynamicTest> forEachKind(Claim claim) {
-        return Catalogue.all().stream()
-                .map(kind -> DynamicTest.dynamicTest(kind.key(), () -> claim.check(kind)));
+        return Catalogue.all().stream().map(kind -> DynamicTest.dynamicTest(kind.key(), () -> claim.check(kind)));
     }
 }

@@ -108,7 +108,9 @@ class InputsTest {
         @Test
         void of_words_list_those_that_are_understood() {
             Kind<?> wall = Catalogue.find("wall-fill").orElseThrow();
-            assertThat(refused(wall, "length", "4 m", "height", "1 m", "block", "brick").getFirst().remedy())
+            assertThat(refused(wall, "length", "4 m", "height", "1 m", "block", "brick")
+                            .getFirst()
+                            .remedy())
                     .contains("in-8", "mm-190");
         }
     }

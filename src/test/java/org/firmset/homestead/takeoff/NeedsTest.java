@@ -35,7 +35,12 @@ class NeedsTest {
 
     private static Takeoff counted(String key, @Nullable String stage, String number, String material) {
         return new Takeoff(
-                key, key, "counted", stage, List.of(new Given("number", number)), List.of(new Supply("packs", material)));
+                key,
+                key,
+                "counted",
+                stage,
+                List.of(new Given("number", number)),
+                List.of(new Supply("packs", material)));
     }
 
     private static Homestead with(Takeoff... takeoffs) {
@@ -54,11 +59,9 @@ class NeedsTest {
         assertThat(needs(DEMO, "water-cap-pour")).isEqualTo(Map.of("concrete-80", 67));
         assertThat(needs(DEMO, "shop-base")).isEqualTo(Map.of("rock-yd3", 4));
         assertThat(needs(DEMO, "shop-forms")).isEqualTo(Map.of("board-2x6", 5, "rebar-4", 14, "hardware-box", 1));
-        assertThat(needs(DEMO, "cabin-piers"))
-                .isEqualTo(Map.of("concrete-80", 70, "rebar-4", 8, "hardware-box", 1));
+        assertThat(needs(DEMO, "cabin-piers")).isEqualTo(Map.of("concrete-80", 70, "rebar-4", 8, "hardware-box", 1));
         assertThat(needs(DEMO, "cabin-walls"))
-                .isEqualTo(Map.of(
-                        "board-2x6", 58, "panel-58", 19, "joist-2x8", 28, "beam-2x10", 1, "hardware-box", 3));
+                .isEqualTo(Map.of("board-2x6", 58, "panel-58", 19, "joist-2x8", 28, "beam-2x10", 1, "hardware-box", 3));
     }
 
     @Test
@@ -98,7 +101,9 @@ class NeedsTest {
     @Test
     void what_is_written_at_the_stage_is_added() {
         Homestead more = with(counted("a", "cabin-windows", "0.5", "hardware-box"));
-        assertThat(needs(more, "cabin-windows")).containsEntry("hardware-box", 2).containsEntry("opening", 6);
+        assertThat(needs(more, "cabin-windows"))
+                .containsEntry("hardware-box", 2)
+                .containsEntry("opening", 6);
     }
 
     @Test
@@ -125,8 +130,7 @@ class NeedsTest {
 
     @Test
     void a_pack_that_holds_nothing_of_that_divides_nothing() {
-        Material bare =
-                new Material("m", "M", "pack", Mass.ofKilograms(0), Volume.ofCubicMetres(0), null, false, null);
+        Material bare = new Material("m", "M", "pack", Mass.ofKilograms(0), Volume.ofCubicMetres(0), null, false, null);
         assertThat(Needs.packs(Amount.volume(1), bare)).isEqualTo(OptionalDouble.empty());
         assertThat(Needs.packs(Amount.mass(1), bare)).isEmpty();
         assertThat(Needs.packs(Amount.length(1), bare)).isEmpty();

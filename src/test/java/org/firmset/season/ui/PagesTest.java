@@ -58,7 +58,8 @@ class PagesTest extends SpringBrowserlessTest {
         test(find(Button.class).withText("Keep this takeoff").single()).click();
         navigate("takeoffs/slab/porch", com.vaadin.flow.component.html.Div.class);
         assertThat(title()).isEqualTo("Porch");
-        assertThat(find(TextField.class).withCaption("Plan").single().getValue()).isEqualTo("12 ft x 10 ft");
+        assertThat(find(TextField.class).withCaption("Plan").single().getValue())
+                .isEqualTo("12 ft x 10 ft");
     }
 
     private com.vaadin.flow.component.textfield.TextFieldTester<TextField, String> field(String label) {

@@ -9,7 +9,12 @@ final class AllChecks {
     private AllChecks() {}
 
     static List<Row> rows() {
-        return Stream.of(TakeoffChecks.rows(), CureChecks.rows(), WaterChecks.rows(), KitChecks.rows(), PlanChecks.rows())
+        return Stream.of(
+                        TakeoffChecks.rows(),
+                        CureChecks.rows(),
+                        WaterChecks.rows(),
+                        KitChecks.rows(),
+                        PlanChecks.rows())
                 .flatMap(List::stream)
                 .sorted(Comparator.comparing(Row::id))
                 .toList();

@@ -23,7 +23,8 @@ final class ChecksPage {
             }
         }
         long values = rows.stream().mapToLong(r -> r.checks().size()).sum();
-        return page.append("\n%d rows, %d values.%n".formatted(rows.size(), values)).toString();
+        return page.append("\n%d rows, %d values.%n".formatted(rows.size(), values))
+                .toString();
     }
 
     private static String line(Check check) {

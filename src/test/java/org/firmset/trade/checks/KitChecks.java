@@ -14,10 +14,18 @@ final class KitChecks {
 
     static List<Row> rows() {
         return List.of(
-                Row.of("EN-05", "Peak sun hours to energy, 8.1 kW in January", "PVWatts v1 values for Fort Worth TX", "verified: monthly values; energy by arithmetic")
+                Row.of(
+                                "EN-05",
+                                "Peak sun hours to energy, 8.1 kW in January",
+                                "PVWatts v1 values for Fort Worth TX",
+                                "verified: monthly values; energy by arithmetic")
                         .value("nameplate, kWh", 1084.8, 0.5, () -> 31 * Sun.wattHours(8100, 4.32, 100) / 1000)
                         .value("at 77 %, kWh", 835.3, 0.5, () -> 31 * Sun.wattHours(8100, 4.32, 77) / 1000),
-                Row.of("VH-01", "Placard arithmetic", "49 CFR 571.110 required wording", "verified in copies of owner's manuals")
+                Row.of(
+                                "VH-01",
+                                "Placard arithmetic",
+                                "49 CFR 571.110 required wording",
+                                "verified in copies of owner's manuals")
                         .value("cargo, lb", 650, 0, () -> in(placard(), "lb"))
                         .value("cargo, kg", 295, 0.5, () -> in(placard(), "kg")),
                 Row.of("VH-07", "Bags for a trip", "arithmetic on the gross rating", "memory")

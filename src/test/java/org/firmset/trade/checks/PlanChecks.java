@@ -17,18 +17,30 @@ final class PlanChecks {
 
     static List<Row> rows() {
         return List.of(
-                Row.of("PM-01", "Critical path by nodes", "university lecture example (I. Odeh)", "verified, slack by arithmetic")
+                Row.of(
+                                "PM-01",
+                                "Critical path by nodes",
+                                "university lecture example (I. Odeh)",
+                                "verified, slack by arithmetic")
                         .value("days in all", 21, 0, () -> days(lecture()))
                         .value("slack of B, days", 2, 0, () -> slack(lecture(), "b"))
                         .value("slack of D, days", 12, 0, () -> slack(lecture(), "d"))
                         .value("slack of E, days", 2, 0, () -> slack(lecture(), "e"))
                         .value("slack of G, days", 6, 0, () -> slack(lecture(), "g"))
                         .value("slack of F, days", 0, 0, () -> slack(lecture(), "f")),
-                Row.of("PM-02", "Critical path by arrows with a dummy", "university notes, critical path method", "verified")
+                Row.of(
+                                "PM-02",
+                                "Critical path by arrows with a dummy",
+                                "university notes, critical path method",
+                                "verified")
                         .value("days in all", 53, 0, () -> days(notes()))
                         .value("slack of 2-4, days", 7, 0, () -> slack(notes(), "two-four"))
                         .value("slack of 5-6, days", 0, 0, () -> slack(notes(), "five-six")),
-                Row.of("PM-03", "Critical path of a small building job", "Hendrickson, Project Management for Construction, ch. 10", "memory: activity table; result by arithmetic")
+                Row.of(
+                                "PM-03",
+                                "Critical path of a small building job",
+                                "Hendrickson, Project Management for Construction, ch. 10",
+                                "memory: activity table; result by arithmetic")
                         .value("days in all", 30, 0, () -> days(building()))
                         .value("slack of D, days", 11, 0, () -> slack(building(), "d"))
                         .value("slack of H, days", 4, 0, () -> slack(building(), "h")),

@@ -44,6 +44,8 @@ final class TakeoffChecks {
     private static final double PSI = 6894.757293168361;
     private static final double POUND_FORCE = POUND * 9.80665;
 
+    private static final List<BarSize> SIZES =
+            List.of(BarSize.NO_3, BarSize.NO_4, BarSize.NO_5, BarSize.NO_6, BarSize.NO_7, BarSize.NO_8);
     private static final String BOXES_SOURCE = "OR-Library binpack1, Beasley; Falkenauer 1996";
     private static final String MIA = "Masonry Institute of America grout table";
 
@@ -202,7 +204,8 @@ final class TakeoffChecks {
     }
 
     private static Row filledShare() {
-        Row row = Row.of("CM-07", "share of an 8 in wall that is grouted, bond beams at 48 in", MIA, "memory: by fraction");
+        Row row = Row.of(
+                "CM-07", "share of an 8 in wall that is grouted, bond beams at 48 in", MIA, "memory: by fraction");
         shareAt(row, 8, 1);
         shareAt(row, 16, 0.583);
         shareAt(row, 24, 0.444);
@@ -221,7 +224,7 @@ final class TakeoffChecks {
     }
 
     private static double poundsPerSquareFoot(double filled) {
-        double density = 16.018463373960142;
+        double density = POUND / CUBIC_FOOT;
         return BlockWork.massPerArea(Block.IN_8, 135 * density, 140 * density, filled) * SQUARE_FOOT / POUND;
     }
 
@@ -255,7 +258,10 @@ final class TakeoffChecks {
 
     private static Row bagYield() {
         Row row = Row.of(
-                "CM-10", "yield of bagged concrete", "bag labels, 0.0075 ft3 a pound", "verified: labels of several makers");
+                "CM-10",
+                "yield of bagged concrete",
+                "bag labels, 0.0075 ft3 a pound",
+                "verified: labels of several makers");
         yieldOf(row, 80, 0.60, 45, 59);
         yieldOf(row, 60, 0.45, 60, 78);
         yieldOf(row, 50, 0.375, 72, 94);
@@ -308,9 +314,12 @@ final class TakeoffChecks {
     }
 
     private static Row piers() {
-        Worksheet ten =
-                work(Pads.class, "plan", "round 12 in", "height", "4 ft", "count", "10", "wastePercent", "0");
-        return Row.of("CM-12", "ten round piers, 12 in by 4 ft, 80 lb bags", "arithmetic on bag labels", "memory: arithmetic")
+        Worksheet ten = work(Pads.class, "plan", "round 12 in", "height", "4 ft", "count", "10", "wastePercent", "0");
+        return Row.of(
+                        "CM-12",
+                        "ten round piers, 12 in by 4 ft, 80 lb bags",
+                        "arithmetic on bag labels",
+                        "memory: arithmetic")
                 .value("ft3 each", 3.142, 0.0005, () -> amount(ten, "one", "ft3"))
                 .value("ft3 in all", 31.42, 0.005, () -> amount(ten, "volume", "ft3"))
                 .value("bags, rounded once", 53, 0, () -> packs(ten, "bags"));
@@ -330,8 +339,16 @@ final class TakeoffChecks {
                 "wastePercent",
                 "0");
         return Row.of("CM-13", "14 cells of 9 courses", "arithmetic on CM-05", "memory: arithmetic")
-                .value("ft3 with the bars", 18.87, 0.005, () -> amount(wall, "grout", "ft3") + amount(wall, "taken", "ft3"))
-                .value("m3 with the bars", 0.534, 0.0005, () -> amount(wall, "grout", "m3") + amount(wall, "taken", "m3"))
+                .value(
+                        "ft3 with the bars",
+                        18.87,
+                        0.005,
+                        () -> amount(wall, "grout", "ft3") + amount(wall, "taken", "ft3"))
+                .value(
+                        "m3 with the bars",
+                        0.534,
+                        0.0005,
+                        () -> amount(wall, "grout", "m3") + amount(wall, "taken", "m3"))
                 .value("bags", 32, 0, () -> packs(wall, "bags"));
     }
 
@@ -353,7 +370,8 @@ final class TakeoffChecks {
     }
 
     private static Row barTable() {
-        Row row = Row.of("RB-01", "mass and section of bars", "ASTM A615 Table 1", "verified: lb/ft, in2; SI by conversion");
+        Row row = Row.of(
+                "RB-01", "mass and section of bars", "ASTM A615 Table 1", "verified: lb/ft, in2; SI by conversion");
         bar(row, BarSize.NO_3, 0.376, 0.560, 0.11);
         bar(row, BarSize.NO_4, 0.668, 0.994, 0.20);
         bar(row, BarSize.NO_5, 1.043, 1.552, 0.31);
@@ -363,13 +381,15 @@ final class TakeoffChecks {
         return row;
     }
 
-    private static void bar(Row row, BarSize size, double poundsPerFoot, double kilogramsPerMetre, double squareInches) {
+    private static void bar(
+            Row row, BarSize size, double poundsPerFoot, double kilogramsPerMetre, double squareInches) {
         row.share("lb/ft, " + size.words(), poundsPerFoot, 0.15, () -> size.kilogramsPerMetre() * FOOT / POUND);
         row.share("kg/m, " + size.words(), kilogramsPerMetre, 0.15, size::kilogramsPerMetre);
         row.value("in2, " + size.words(), squareInches, 0.005, () -> size.section() / SQUARE_INCH);
     }
 
-    private static Row inches(Row row, BarSize size, double inches, double tolerance, ToDoubleFunction<BarSize> length) {
+    private static Row inches(
+            Row row, BarSize size, double inches, double tolerance, ToDoubleFunction<BarSize> length) {
         return row.value("in, " + size.words(), inches, tolerance, () -> length.applyAsDouble(size) / INCH);
     }
 
@@ -392,20 +412,25 @@ final class TakeoffChecks {
                 .value("diameters, #11", 8, 1e-9, () -> diameters(BarSize.NO_11, Bars.leastBend(BarSize.NO_11, false)))
                 .value("diameters, ties #3", 4, 1e-9, () -> diameters(BarSize.NO_3, Bars.leastBend(BarSize.NO_3, true)))
                 .value("diameters, ties #5", 4, 1e-9, () -> diameters(BarSize.NO_5, Bars.leastBend(BarSize.NO_5, true)))
-                .value("diameters behind a tie's bend", 6, 1e-9, () -> diameters(
-                        BarSize.NO_4, Bars.hookEnd90(BarSize.NO_4, true)));
+                .value(
+                        "diameters behind a tie's bend",
+                        6,
+                        1e-9,
+                        () -> diameters(BarSize.NO_4, Bars.hookEnd90(BarSize.NO_4, true)));
     }
 
     private static Row hookEnds() {
-        return Row.of(
-                        "RB-03",
-                        "straight end of a hook",
-                        "ACI 318-19 Table 25.3.1",
-                        "verified: copy of the table")
-                .value("diameters, 90 degrees", 12, 1e-9, () -> diameters(
-                        BarSize.NO_4, Bars.hookEnd90(BarSize.NO_4, false)))
-                .value("diameters, 180 degrees, #8", 4, 1e-9, () -> diameters(
-                        BarSize.NO_8, Bars.hookEnd180(BarSize.NO_8)))
+        return Row.of("RB-03", "straight end of a hook", "ACI 318-19 Table 25.3.1", "verified: copy of the table")
+                .value(
+                        "diameters, 90 degrees",
+                        12,
+                        1e-9,
+                        () -> diameters(BarSize.NO_4, Bars.hookEnd90(BarSize.NO_4, false)))
+                .value(
+                        "diameters, 180 degrees, #8",
+                        4,
+                        1e-9,
+                        () -> diameters(BarSize.NO_8, Bars.hookEnd180(BarSize.NO_8)))
                 .value("in, 180 degrees, #4", 2.5, 1e-9, () -> Bars.hookEnd180(BarSize.NO_4) / INCH);
     }
 
@@ -414,7 +439,7 @@ final class TakeoffChecks {
                 "RB-04", "leg of a 90 degree hook, out to end", "CRSI hook table", "memory: 12 d + 3 d + d by formula");
         double[] inches = {6, 8, 10, 12, 14, 16};
         for (int i = 0; i < inches.length; i++) {
-            inches(row, BarSize.values()[i], inches[i], 0.25, s -> Bars.hookLeg90(s, false));
+            inches(row, SIZES.get(i), inches[i], 0.25, s -> Bars.hookLeg90(s, false));
         }
         return row;
     }
@@ -423,7 +448,7 @@ final class TakeoffChecks {
         Row row = Row.of("RB-05", "length that a 180 degree hook adds", "CRSI hook table", "memory: by formula");
         double[] inches = {5, 6, 7, 8, 10, 11};
         for (int i = 0; i < inches.length; i++) {
-            inches(row, BarSize.values()[i], inches[i], 0.4, s -> Bars.hookAdds180(s, false));
+            inches(row, SIZES.get(i), inches[i], 0.4, s -> Bars.hookAdds180(s, false));
         }
         return row;
     }
@@ -431,8 +456,11 @@ final class TakeoffChecks {
     private static Row deduction() {
         Worksheet bent = work(BentBar.class, "bar", "no-4", "legs", "24 in, 8 in");
         return Row.of("RB-06", "bend deduction, 90 degrees", "geometry of the centre-line arc", "memory: geometry")
-                .value("diameters", 2.502, 0.001, () -> diameters(
-                        BarSize.NO_4, Bars.bendDeduction90(BarSize.NO_4, false)))
+                .value(
+                        "diameters",
+                        2.502,
+                        0.001,
+                        () -> diameters(BarSize.NO_4, Bars.bendDeduction90(BarSize.NO_4, false)))
                 .value("in, #4 with legs of 24 and 8 in", 30.75, 0.05, () -> amount(bent, "cut-length", "in"))
                 .value("mm, #4 with legs of 24 and 8 in", 781, 1.3, () -> amount(bent, "cut-length", "mm"));
     }
@@ -464,28 +492,43 @@ final class TakeoffChecks {
         inches(row, BarSize.NO_4, 24, 1e-6, s -> Bars.masonryLap(s, 24_000 * PSI, false));
         inches(row, BarSize.NO_5, 30, 1e-6, s -> Bars.masonryLap(s, 24_000 * PSI, false));
         inches(row, BarSize.NO_6, 36, 1e-6, s -> Bars.masonryLap(s, 24_000 * PSI, false));
-        return row.value("in, #4 at 32,000 psi", 32, 1e-6, () -> Bars.masonryLap(BarSize.NO_4, 32_000 * PSI, false) / INCH)
-                .value("in, #5 at 32,000 psi", 40, 1e-6, () -> Bars.masonryLap(BarSize.NO_5, 32_000 * PSI, false) / INCH)
-                .value("in, #6 at 32,000 psi", 48, 1e-6, () -> Bars.masonryLap(BarSize.NO_6, 32_000 * PSI, false) / INCH)
-                .value("in, #4 over 80 % of the allowable", 36, 1e-6, () -> Bars.masonryLap(
-                                BarSize.NO_4, 24_000 * PSI, true)
-                        / INCH)
-                .value("in, #4 at 32,000 psi over 80 %", 36, 1e-6, () -> Bars.masonryLap(
-                                BarSize.NO_4, 32_000 * PSI, true)
-                        / INCH);
+        return row.value(
+                        "in, #4 at 32,000 psi",
+                        32,
+                        1e-6,
+                        () -> Bars.masonryLap(BarSize.NO_4, 32_000 * PSI, false) / INCH)
+                .value(
+                        "in, #5 at 32,000 psi",
+                        40,
+                        1e-6,
+                        () -> Bars.masonryLap(BarSize.NO_5, 32_000 * PSI, false) / INCH)
+                .value(
+                        "in, #6 at 32,000 psi",
+                        48,
+                        1e-6,
+                        () -> Bars.masonryLap(BarSize.NO_6, 32_000 * PSI, false) / INCH)
+                .value(
+                        "in, #4 over 80 % of the allowable",
+                        36, 1e-6, () -> Bars.masonryLap(BarSize.NO_4, 24_000 * PSI, true) / INCH)
+                .value(
+                        "in, #4 at 32,000 psi over 80 %",
+                        36, 1e-6, () -> Bars.masonryLap(BarSize.NO_4, 32_000 * PSI, true) / INCH);
     }
 
     private static Row lappedRun() {
         Worksheet run = work(BarRun.class, "run", "40 ft", "bar", "no-4", "lap", "20 in");
-        return Row.of("RB-09", "bars of 20 ft for a run of 40 ft, lap 20 in", "arithmetic", "memory: lap count arithmetic")
+        return Row.of(
+                        "RB-09",
+                        "bars of 20 ft for a run of 40 ft, lap 20 in",
+                        "arithmetic",
+                        "memory: lap count arithmetic")
                 .value("bars", 3, 0, () -> packs(run, "bars"))
                 .value("ft in place", 43.33, 0.005, () -> amount(run, "in-place", "ft"))
                 .value("m in place", 13.21, 0.005, () -> amount(run, "in-place", "m"));
     }
 
     private static Row cutList() {
-        Worksheet list = work(
-                CutList.class, "pieces", "8 x 112 in, 10 x 88 in, 12 x 56 in, 6 x 40 in", "kerf", "0 mm");
+        Worksheet list = work(CutList.class, "pieces", "8 x 112 in, 10 x 88 in, 12 x 56 in, 6 x 40 in", "kerf", "0 mm");
         return Row.of(
                         "RB-10",
                         "bars of 20 ft for 8 x 112, 10 x 88, 12 x 56 and 6 x 40 in",
@@ -508,7 +551,8 @@ final class TakeoffChecks {
     }
 
     private static Row swell() {
-        Row row = Row.of("FL-01", "swell from ground to loose", "swell table for soils", "verified: load factors by arithmetic");
+        Row row = Row.of(
+                "FL-01", "swell from ground to loose", "swell table for soils", "verified: load factors by arithmetic");
         ground(row, "earth", Ground.EARTH, 25, 0.80);
         ground(row, "clay", Ground.CLAY, 40, 0.714);
         ground(row, "sand or gravel", Ground.SAND_OR_GRAVEL, 12, 0.893);
@@ -533,8 +577,8 @@ final class TakeoffChecks {
     }
 
     private static Row haulOff() {
-        Worksheet dig = work(
-                Dig.class, "plan", "60 ft x 10 ft", "depth", "9 ft", "ground", "clay", "backfill", "90 yd3");
+        Worksheet dig =
+                work(Dig.class, "plan", "60 ft x 10 ft", "depth", "9 ft", "ground", "clay", "backfill", "90 yd3");
         return Row.of(
                         "FL-03",
                         "200 yd3 dug, swell 40 %, 90 yd3 put back at a shrink of 10 %",
@@ -547,7 +591,11 @@ final class TakeoffChecks {
     }
 
     private static Row conversion() {
-        return Row.of("FL-04", "compacted volume for a loose one", "FM 5-434 (2000) Table 1-1", "memory: conversion table")
+        return Row.of(
+                        "FL-04",
+                        "compacted volume for a loose one",
+                        "FM 5-434 (2000) Table 1-1",
+                        "memory: conversion table")
                 .value("sand", 0.86, 0.01, FillMaterial.SAND::compactedShare)
                 .value("crushed rock, as sand", 0.86, 0.01, FillMaterial.CRUSHED_ROCK::compactedShare)
                 .value("common earth", 0.72, 0.01, FillMaterial.EARTH::compactedShare)
@@ -576,15 +624,21 @@ final class TakeoffChecks {
                         "ASTM D698/D1557 definition",
                         "memory: definition and arithmetic")
                 .share("lb of a ft3", 128.25, 0.1, () -> Earthwork.dryMass(CUBIC_FOOT, greatest, 0.95) / POUND)
-                .share("short tons, dry", 4.617, 0.1, () -> Earthwork.dryMass(72 * CUBIC_FOOT, greatest, 0.95) / SHORT_TON)
-                .share("short tons, moist", 4.894, 0.1, () -> Earthwork.moistMass(
-                                Earthwork.dryMass(72 * CUBIC_FOOT, greatest, 0.95), 0.06)
-                        / SHORT_TON);
+                .share(
+                        "short tons, dry",
+                        4.617,
+                        0.1,
+                        () -> Earthwork.dryMass(72 * CUBIC_FOOT, greatest, 0.95) / SHORT_TON)
+                .share(
+                        "short tons, moist",
+                        4.894,
+                        0.1,
+                        () -> Earthwork.moistMass(Earthwork.dryMass(72 * CUBIC_FOOT, greatest, 0.95), 0.06)
+                                / SHORT_TON);
     }
 
     private static Row lifts() {
-        Worksheet fill =
-                work(BaseFill.class, "plan", "10 ft x 10 ft", "depth", "18 in", "compactedShare", "0.80");
+        Worksheet fill = work(BaseFill.class, "plan", "10 ft x 10 ft", "depth", "18 in", "compactedShare", "0.80");
         return Row.of(
                         "FL-07",
                         "height and number of layers",
@@ -603,15 +657,30 @@ final class TakeoffChecks {
 
     private static Row boxes() {
         return Row.of("PM-11", "bins of 150 for the 120 items of u120_00", BOXES_SOURCE, "verified: copy of binpack1")
-                .value("items", 120, 0, () -> BinPacking.demands().stream()
-                        .mapToInt(Demand::count)
-                        .sum())
-                .value("sum of the items", 7078, 0, () -> BinPacking.demands().stream()
-                        .mapToLong(d -> d.count() * d.length())
-                        .sum())
-                .value("bins", 48, 0, () -> plan(BinPacking.BIN, BinPacking.demands()).cost())
-                .value("bins, no plan needs fewer", 48, 0, () -> plan(BinPacking.BIN, BinPacking.demands())
-                        .bound());
+                .value(
+                        "items",
+                        120,
+                        0,
+                        () -> BinPacking.demands().stream()
+                                .mapToInt(Demand::count)
+                                .sum())
+                .value(
+                        "sum of the items",
+                        7078,
+                        0,
+                        () -> BinPacking.demands().stream()
+                                .mapToLong(d -> d.count() * d.length())
+                                .sum())
+                .value(
+                        "bins",
+                        48,
+                        0,
+                        () -> plan(BinPacking.BIN, BinPacking.demands()).cost())
+                .value(
+                        "bins, no plan needs fewer",
+                        48,
+                        0,
+                        () -> plan(BinPacking.BIN, BinPacking.demands()).bound());
     }
 
     private static Row textbookRolls() {
@@ -623,7 +692,10 @@ final class TakeoffChecks {
                         "Chvatal, Linear Programming ch. 13",
                         "verified: widths and demands; optimum proved again")
                 .value("stock pieces", 453, 0, () -> plan(100, demands).cost())
-                .value("stock pieces, no plan needs fewer", 453, 0, () -> plan(100, demands)
-                        .bound());
+                .value(
+                        "stock pieces, no plan needs fewer",
+                        453,
+                        0,
+                        () -> plan(100, demands).bound());
     }
 }

@@ -12,8 +12,8 @@ import org.firmset.measure.Dimension;
 import org.firmset.measure.Units;
 import org.firmset.trade.climate.MonthlyTemperatures;
 import org.firmset.trade.trace.Kind;
-import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class CureKindsTest {

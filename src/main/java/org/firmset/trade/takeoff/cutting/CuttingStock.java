@@ -36,7 +36,8 @@ public final class CuttingStock {
      * The cheapest plan found.
      *
      * @param kerf width of a cut in whole units, 0 or more
-     * @return empty when the pieces cannot all be cut: one is longer than all stock, or limited stock runs out
+     * @return empty when the pieces cannot all be cut: one is longer than all stock, or limited stock runs out; also when
+     *     the one way that limited stock leaves was not found
      */
     public static Optional<CutPlan> plan(List<Stock> stocks, List<Demand> demands, long kerf) {
         if (kerf < 0 || stocks.isEmpty() || demands.isEmpty()) {
@@ -76,8 +77,8 @@ public final class CuttingStock {
     }
 
     private static Optional<CutPlan> improved(Instance instance, List<Column> first, long simple) {
-        List<Column> start = first.isEmpty() ? singles(instance) : first;
-        Optional<Relaxation> solved = Relaxation.solve(instance, start);
+        List<Column> start = first.isEmpty() ? withinStock(instance) : first;
+        Optional<Relaxation> solved = start.isEmpty() ? Optional.empty() : Relaxation.solve(instance, start);
         if (solved.isEmpty()) {
             return first.isEmpty() ? Optional.empty() : Optional.of(told(instance, first, simple, true));
         }
@@ -89,19 +90,36 @@ public final class CuttingStock {
         }
     }
 
-    /** A column for each kind of piece alone, where no simple plan came out. */
-    private static List<Column> singles(Instance instance) {
-        List<Column> columns = new ArrayList<>();
+    /**
+     * Patterns that make everything out of the stock that is there, fractions allowed, where no simple plan came out: first
+     * stock is lent, and then as little as can be. Empty when some is needed for good.
+     */
+    private static List<Column> withinStock(Instance instance) {
+        int lent = instance.stocks();
+        List<Column> alone = new ArrayList<>();
         for (int i = 0; i < instance.kinds(); i++) {
-            for (int k = 0; k < instance.stocks(); k++) {
-                if (instance.sizes[i] <= instance.capacities[k]) {
-                    int[] counts = new int[instance.kinds()];
-                    counts[i] = (int) Math.min(instance.wanted[i], instance.capacities[k] / instance.sizes[i]);
-                    columns.add(new Column(k, counts));
-                }
-            }
+            int[] counts = new int[instance.kinds()];
+            counts[i] = 1;
+            alone.add(new Column(lent, counts));
         }
-        return columns;
+        Optional<Relaxation> solved = Relaxation.solve(instance.withStockLent(), alone);
+        if (solved.isEmpty()) {
+            return List.of();
+        }
+        Relaxation relaxation = solved.get();
+        try {
+            double needed = relaxation.uses().entrySet().stream()
+                    .filter(use -> use.getKey().stock() == lent)
+                    .mapToDouble(Map.Entry::getValue)
+                    .sum();
+            return needed > 1e-6
+                    ? List.of()
+                    : relaxation.columns().stream()
+                            .filter(c -> c.stock() != lent)
+                            .toList();
+        } finally {
+            relaxation.close();
+        }
     }
 
     private static Optional<CutPlan> wholeBars(
@@ -109,16 +127,15 @@ public final class CuttingStock {
         Dive.Result dive = Dive.from(instance, relaxation);
         List<Column> plan = cheaper(instance, first, dive.plan());
         long proven = bound;
-        if (!plan.isEmpty() && FirstPlans.cost(instance, plan) > bound) {
+        if (costOrMore(instance, plan) > bound) {
             plan = cheaper(
                     instance,
                     plan,
-                    WholeBars.search(instance, dive.seen(), FirstPlans.cost(instance, plan))
+                    WholeBars.search(instance, dive.seen(), costOrMore(instance, plan))
                             .plan());
-            long cost = FirstPlans.cost(instance, plan);
-            Optional<List<Column>> all = cost > bound
-                    ? relaxation.within(cost - instance.step(), MOST_COLUMNS)
-                    : Optional.empty();
+            long cost = costOrMore(instance, plan);
+            Optional<List<Column>> all =
+                    cost > bound ? relaxation.within(cost - instance.step(), MOST_COLUMNS) : Optional.empty();
             if (all.isPresent()) {
                 WholeBars.Result whole = WholeBars.search(instance, all.get(), cost);
                 plan = cheaper(instance, plan, whole.plan());
@@ -126,6 +143,11 @@ public final class CuttingStock {
             }
         }
         return plan.isEmpty() ? Optional.empty() : Optional.of(told(instance, plan, proven, true));
+    }
+
+    /** The cost of a plan; of none more than any can have. */
+    private static long costOrMore(Instance instance, List<Column> plan) {
+        return plan.isEmpty() ? instance.moreThanAny() : FirstPlans.cost(instance, plan);
     }
 
     private static List<Column> cheaper(Instance instance, List<Column> one, List<Column> other) {

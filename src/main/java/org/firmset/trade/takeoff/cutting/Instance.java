@@ -1,5 +1,6 @@
 package org.firmset.trade.takeoff.cutting;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -34,18 +35,36 @@ final class Instance {
         available = stocks.stream().mapToInt(Stock::available).toArray();
     }
 
-    private Instance(Instance of, int[] wanted, int[] available) {
+    private Instance(Instance of, int[] wanted, long[] capacities, long[] costs, int[] available) {
         order = of.order;
         sizes = of.sizes;
-        capacities = of.capacities;
-        costs = of.costs;
         this.wanted = wanted;
+        this.capacities = capacities;
+        this.costs = costs;
         this.available = available;
     }
 
     /** What is still to do. */
     Instance with(int[] stillWanted, int[] stillAvailable) {
-        return new Instance(this, stillWanted.clone(), stillAvailable.clone());
+        return new Instance(this, stillWanted.clone(), capacities, costs, stillAvailable.clone());
+    }
+
+    /** The same with stock lent as a last one, as long as the longest piece: what is there is free, each one lent costs 1. */
+    Instance withStockLent() {
+        int lent = stocks();
+        long[] longer = Arrays.copyOf(capacities, lent + 1);
+        longer[lent] = sizes[0];
+        long[] free = new long[lent + 1];
+        free[lent] = 1;
+        int[] more = Arrays.copyOf(available, lent + 1);
+        more[lent] = Stock.UNLIMITED;
+        return new Instance(this, wanted, longer, free, more);
+    }
+
+    /** More than any plan costs that has no needless bar. */
+    long moreThanAny() {
+        long pieces = Arrays.stream(wanted).sum();
+        return pieces * Arrays.stream(costs).max().orElseThrow() + step();
     }
 
     int kinds() {

@@ -33,10 +33,7 @@ final class WholeBars {
         model.addLessOrEqual(cost, under - instance.step());
         model.minimize(cost);
         CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setNumWorkers(1)
-                .setRandomSeed(1)
-                .setMaxDeterministicTime(MOST_WORK);
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(MOST_WORK);
         CpSolverStatus status = solver.solve(model);
         List<Column> plan = new ArrayList<>();
         if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {

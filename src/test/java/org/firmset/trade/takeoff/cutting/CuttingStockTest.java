@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -42,10 +43,14 @@ class CuttingStockTest {
             cost += stock.cost() * use.getValue();
         }
         for (int i = 0; i < cut.length; i++) {
-            assertThat(cut[i]).as("pieces of " + demands.get(i)).isEqualTo(demands.get(i).count());
+            assertThat(cut[i])
+                    .as("pieces of " + demands.get(i))
+                    .isEqualTo(demands.get(i).count());
         }
         for (int k = 0; k < used.length; k++) {
-            assertThat(used[k]).as("used of " + stocks.get(k)).isLessThanOrEqualTo(stocks.get(k).available());
+            assertThat(used[k])
+                    .as("used of " + stocks.get(k))
+                    .isLessThanOrEqualTo(stocks.get(k).available());
         }
         assertThat(plan.cost()).isEqualTo(cost);
         assertThat(plan.bound()).isLessThanOrEqualTo(cost);
@@ -72,7 +77,9 @@ class CuttingStockTest {
         check(plan, stocks, BinPacking.demands(), 0);
         assertThat(plan.cost()).isEqualTo(48);
         assertThat(plan.proven()).isTrue();
-        assertThat(plan.solved()).as("longest first gives 49, so the solver was needed").isTrue();
+        assertThat(plan.solved())
+                .as("longest first gives 49, so the solver was needed")
+                .isTrue();
     }
 
     @Test
@@ -86,16 +93,80 @@ class CuttingStockTest {
     @Test
     void the_last_cut_of_a_bar_that_is_used_up_is_not_needed() {
         // three pieces of 32 and two cuts of 2 make 100 exactly
-        assertThat(plan(List.of(bought(100)), List.of(new Demand(32, 3)), 2).cost()).isEqualTo(1);
-        assertThat(plan(List.of(bought(99)), List.of(new Demand(32, 3)), 2).cost()).isEqualTo(2);
+        assertThat(plan(List.of(bought(100)), List.of(new Demand(32, 3)), 2).cost())
+                .isEqualTo(1);
+        assertThat(plan(List.of(bought(99)), List.of(new Demand(32, 3)), 2).cost())
+                .isEqualTo(2);
     }
 
     @Test
     void what_cannot_be_cut_gives_no_plan() {
-        assertThat(CuttingStock.plan(List.of(bought(10)), List.of(new Demand(11, 1)), 0)).isEmpty();
+        assertThat(CuttingStock.plan(List.of(bought(10)), List.of(new Demand(11, 1)), 0))
+                .isEmpty();
         Stock two = new Stock(10, 1, 2);
-        assertThat(CuttingStock.plan(List.of(two), List.of(new Demand(6, 3)), 0)).isEmpty();
-        assertThat(CuttingStock.plan(List.of(two), List.of(new Demand(6, 2)), 0)).isPresent();
+        assertThat(CuttingStock.plan(List.of(two), List.of(new Demand(6, 3)), 0))
+                .isEmpty();
+        assertThat(CuttingStock.plan(List.of(two), List.of(new Demand(6, 2)), 0))
+                .isPresent();
+    }
+
+    @Test
+    void what_simple_plans_miss_is_found_in_limited_stock() {
+        // only 3 bars are there, and they are filled to the end: 12 + 5 + 3, 10 + 6 + 4, 9 + 9 + 2
+        List<Stock> stocks = List.of(new Stock(20, 1, 3));
+        List<Demand> demands = List.of(
+                new Demand(2, 1),
+                new Demand(3, 1),
+                new Demand(4, 1),
+                new Demand(5, 1),
+                new Demand(6, 1),
+                new Demand(9, 2),
+                new Demand(10, 1),
+                new Demand(12, 1));
+        CutPlan plan = plan(stocks, demands, 0);
+        check(plan, stocks, demands, 0);
+        assertThat(plan.cost()).isEqualTo(3);
+        assertThat(plan.solved()).isTrue();
+        assertThat(CuttingStock.plan(List.of(new Stock(20, 1, 2)), demands, 0)).isEmpty();
+    }
+
+    @Test
+    void random_limited_stock_is_enough_or_it_is_not() {
+        SplittableRandom random = new SplittableRandom(SEED + 2);
+        int enough = 0;
+        for (int trial = 0; trial < 150; trial++) {
+            List<Demand> demands = new ArrayList<>();
+            for (int i = random.nextInt(2, 6); i > 0; i--) {
+                demands.add(new Demand(2 + random.nextInt(11), 1 + random.nextInt(2)));
+            }
+            List<Stock> stocks =
+                    List.of(new Stock(12, 5, random.nextInt(1, 5)), new Stock(17, 8, random.nextInt(0, 3)));
+            String what = "seed " + SEED + ", trial " + trial + ": " + stocks + " for " + demands;
+            long cheapest = cheapest(stocks, demands);
+            Optional<CutPlan> plan = CuttingStock.plan(stocks, demands, 0);
+            assertThat(plan.isPresent()).as(what).isEqualTo(cheapest < Long.MAX_VALUE);
+            if (plan.isPresent()) {
+                check(plan.get(), stocks, demands, 0);
+                assertThat(plan.get().cost()).as(what).isEqualTo(cheapest);
+                assertThat(plan.get().proven()).as(what).isTrue();
+                enough++;
+            }
+        }
+        assertThat(enough).as("seed " + SEED + ": some are, some are not").isBetween(15, 135);
+    }
+
+    @Test
+    void a_piece_that_fits_no_stock_is_no_plan_whatever_else_fits() {
+        List<Demand> demands = List.of(new Demand(21, 1), new Demand(5, 3));
+        assertThat(CuttingStock.plan(List.of(bought(20), bought(10)), demands, 0))
+                .isEmpty();
+        assertThat(plan(List.of(bought(21), bought(10)), demands, 0).cost()).isEqualTo(2);
+    }
+
+    @Test
+    void patterns_tell_pieces_in_the_order_they_were_asked_for() {
+        CutPlan plan = plan(List.of(bought(10)), List.of(new Demand(3, 1), new Demand(7, 1)), 0);
+        assertThat(plan.uses()).containsExactly(Map.entry(new Pattern(0, List.of(1, 1)), 1));
     }
 
     @Test
