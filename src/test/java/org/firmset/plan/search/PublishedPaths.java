@@ -38,7 +38,8 @@ public final class PublishedPaths {
         return switch (new ConstructivePlanner().plan(problem.build(), new Effort(20, 1))) {
             case Outcome.Planned planned -> planned.plan();
             case Outcome.NoPlan noPlan ->
-                throw new AssertionError("no plan: " + noPlan.obstacles().getFirst().message());
+                throw new AssertionError(
+                        "no plan: " + noPlan.obstacles().getFirst().message());
         };
     }
 
