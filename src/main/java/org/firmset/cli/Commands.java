@@ -25,6 +25,8 @@ public final class Commands {
             Options of plan:
               --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
               --style STYLE               soonest (default), fewest-trips or least-money
+              --proof N                   how hard to look for a proof that no plan is better, about N seconds; 0 for
+                                          simple bounds only (default: 4)
               --date YYYY-MM-DD           'today' for the plan (default: the date of this machine)
               --units us|metric           units to print (default: those of the file)
 

@@ -34,7 +34,7 @@ final class PlanCommand {
     }
 
     int run(List<String> arguments) {
-        Options options = new Options(arguments, Set.of("json", "style", "date", "units"));
+        Options options = new Options(arguments, Set.of("json", "style", "date", "units", "proof"));
         Path file = Path.of(options.onlyWord("homestead file"));
         return switch (read(file)) {
             case Reading.Refused refused -> refuse(file, refused.faults());
@@ -60,7 +60,10 @@ final class PlanCommand {
         LocalDate today = options.value("date").map(PlanCommand::date).orElseGet(LocalDate::now);
         Style style = options.value("style").map(PlanCommand::style).orElse(Style.SOONEST);
         UnitSystem units = options.value("units").map(Options::units).orElse(homestead.units());
-        return switch (new SeasonPlanner().plan(homestead, today, style, Effort.THOROUGH)) {
+        Effort effort = options.value("proof")
+                .map(text -> Effort.THOROUGH.withProof(proof(text)))
+                .orElse(Effort.THOROUGH);
+        return switch (new SeasonPlanner().plan(homestead, today, style, effort)) {
             case SeasonPlanner.Result.NoPlan noPlan -> noPlan(noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned ->
                 print(planned.season().report(), units, options.value("json").orElse(""));
@@ -96,6 +99,13 @@ final class PlanCommand {
         } catch (DateTimeException e) {
             throw new NotUnderstood("'" + text + "' is not a date; write it as 2027-05-01");
         }
+    }
+
+    private static int proof(String text) {
+        if (!text.matches("\\d{1,4}")) {
+            throw new NotUnderstood("'" + text + "' is no effort for a proof; write a whole number from 0 to 9999");
+        }
+        return Integer.parseInt(text);
     }
 
     private static Style style(String text) {

@@ -8,6 +8,7 @@ import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.plan.RunKind;
 import org.firmset.season.Dates;
+import org.firmset.season.Proof;
 import org.firmset.season.SeasonReport;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,7 @@ final class PlanPrinter {
                 money(report.costs().deliveries()),
                 money(report.costs().generator()),
                 money(report.costs().materials()));
+        line("%s", Proof.of(report));
         line(
                 "Proven: no plan needs fewer than %d trips or less than %s.",
                 report.best().trips(), money(report.best().money()));

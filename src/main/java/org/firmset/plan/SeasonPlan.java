@@ -18,6 +18,7 @@ public record SeasonPlan(
         Schedule schedule,
         Map<String, LocalDate> finishes,
         Totals totals,
+        Aim aim,
         Bound bound,
         List<StageStory> stories,
         List<CriticalPath> paths) {

@@ -1,5 +1,7 @@
 package org.firmset.season;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -68,7 +70,7 @@ public final class ReportWriter {
                 costs(),
                 withoutPrice(),
                 new SeasonReport.Best(
-                        plan.bound().fewestTrips(), money(plan.bound().leastCents())),
+                        plan.bound().fewestTrips(), money(plan.bound().leastCents()), gapPercent()),
                 problem.subprojects().stream().map(this::subproject).toList(),
                 new TripReportWriter(homestead, problem, plan, waits).trips(),
                 homestead.stages().stream().map(this::stage).toList(),
@@ -80,6 +82,11 @@ public final class ReportWriter {
 
     private Money money(long cents) {
         return Cash.ofCents(cents, homestead.currency());
+    }
+
+    /** Rounded up, so that it never promises more than is proven. */
+    private BigDecimal gapPercent() {
+        return BigDecimal.valueOf(100 * plan.aim().gap()).setScale(1, RoundingMode.CEILING);
     }
 
     private SeasonReport.Costs costs() {

@@ -9,6 +9,7 @@ import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Progress;
 import org.firmset.plan.SeasonPlan;
+import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.Breach;
 import org.firmset.plan.check.PlanChecker;
@@ -38,13 +39,14 @@ public final class SeasonPlanner {
      * @throws BrokenPlan when the planner made a plan that breaks a rule; it is not shown
      */
     public Result plan(Homestead homestead, LocalDate statusDate, Style style, Effort effort) {
-        return plan(homestead, statusDate, style, effort, (built, of) -> {});
+        return plan(homestead, statusDate, style, effort, (built, of) -> {}, new Stop());
     }
 
-    /** The same, telling on the way how far it is. */
-    public Result plan(Homestead homestead, LocalDate statusDate, Style style, Effort effort, Progress progress) {
+    /** The same, telling on the way how far it is; what comes of it after a stop is to be thrown away. */
+    public Result plan(
+            Homestead homestead, LocalDate statusDate, Style style, Effort effort, Progress progress, Stop stop) {
         PlanningProblem problem = ProblemWriter.write(homestead, statusDate, style);
-        return switch (planner.plan(problem, effort, progress)) {
+        return switch (planner.plan(problem, effort, progress, stop)) {
             case Outcome.NoPlan noPlan -> new Result.NoPlan(noPlan.obstacles());
             case Outcome.Planned planned -> new Result.Planned(checked(homestead, problem, planned.plan()));
         };

@@ -1,5 +1,6 @@
 package org.firmset.season;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Described;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Mass;
+import org.firmset.measure.Measured;
 import org.firmset.plan.RunKind;
 import org.firmset.plan.Style;
 import org.javamoney.moneta.Money;
@@ -79,10 +81,25 @@ public record SeasonReport(
             @Described("Materials still to buy.") Money materials,
             @Described("All of it.") Money total) {}
 
-    @Described("What no plan can beat, proven without searching.")
+    @Described("What no plan can beat, proven.")
     public record Best(
             @Described("Fewest trips.") int trips,
-            @Described("Least money.") Money money) {}
+            @Described("Least money.") Money money,
+
+            @Described(
+                    value =
+                            "By how many percent any plan could be better, at most, at what matters most; 0 when none can.",
+                    usual = "100")
+            BigDecimal gapPercent) {
+        public Best {
+            gapPercent = Measured.normal(gapPercent);
+        }
+
+        /** Whether it is proven that no plan is better at what matters most. */
+        public boolean proven() {
+            return gapPercent.signum() == 0;
+        }
+    }
 
     @Described("A subproject in the plan.")
     public record Part(

@@ -17,6 +17,7 @@ import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.plan.Effort;
+import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.season.store.KeptPlan;
 import org.firmset.season.store.SeasonPlans;
@@ -45,6 +46,7 @@ public class Seasons {
     private final SeasonPlans plans;
     private final Clock clock;
     private final SeasonPlanner planner = new SeasonPlanner();
+    private final Map<UUID, Stop> running = new ConcurrentHashMap<>();
     private final Map<UUID, SeasonState> states = new ConcurrentHashMap<>();
     private final Map<UUID, List<Consumer<SeasonState>>> listeners = new ConcurrentHashMap<>();
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
@@ -106,7 +108,13 @@ public class Seasons {
     /** Begins a new plan in the background. */
     public void replan(UUID homestead) {
         tell(homestead, new SeasonState.Planning(lastReport(homestead), 0));
-        planning.execute(() -> plan(homestead));
+        Stop stop = new Stop();
+        Stop before = running.put(homestead, stop);
+        if (before != null) {
+            // what it looks for is out of date, and the new plan shall not wait for it
+            before.stop();
+        }
+        planning.execute(() -> plan(homestead, stop));
     }
 
     private @Nullable SeasonReport lastReport(UUID homestead) {
@@ -116,12 +124,12 @@ public class Seasons {
                 : plans.latest(homestead).map(KeptPlan::report).orElse(null);
     }
 
-    private void plan(UUID id) {
+    private void plan(UUID id, Stop stop) {
         @Nullable SeasonReport before = lastReport(id);
         try {
             Optional<Kept> kept = homesteads.find(id);
-            if (kept.isPresent()) {
-                plan(kept.get(), before);
+            if (kept.isPresent() && !stop.isStopped()) {
+                plan(kept.get(), before, stop);
             }
         } catch (RuntimeException e) {
             LOG.error("Planning of homestead {} failed", id, e);
@@ -135,21 +143,32 @@ public class Seasons {
     }
 
     /** A good plan soon, and then the plan of a longer look. */
-    private void plan(Kept kept, @Nullable SeasonReport before) {
-        SeasonState soon = planned(kept, before, Effort.NORMAL);
+    private void plan(Kept kept, @Nullable SeasonReport before, Stop stop) {
+        SeasonState soon = planned(kept, before, Effort.NORMAL, stop);
+        if (stop.isStopped()) {
+            return;
+        }
         if (soon instanceof SeasonState.Planned) {
             tell(kept.id(), soon);
         }
-        SeasonState thorough = planned(kept, before, Effort.THOROUGH);
+        SeasonState thorough = planned(kept, before, Effort.THOROUGH, stop);
+        if (stop.isStopped()) {
+            return;
+        }
         if (thorough instanceof SeasonState.Planned planned && !planned.report().equals(before)) {
             plans.keep(kept.id(), kept.version(), planned.report());
         }
         tell(kept.id(), thorough);
     }
 
-    private SeasonState planned(Kept kept, @Nullable SeasonReport before, Effort effort) {
+    private SeasonState planned(Kept kept, @Nullable SeasonReport before, Effort effort, Stop stop) {
         SeasonPlanner.Result result = planner.plan(
-                kept.homestead(), today(), style(kept.id()), effort, (built, of) -> progress(kept.id(), built, of));
+                kept.homestead(),
+                today(),
+                style(kept.id()),
+                effort,
+                (built, of) -> progress(kept.id(), built, of),
+                stop);
         return switch (result) {
             case SeasonPlanner.Result.NoPlan noPlan -> new SeasonState.NoPlan(before, noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned -> {

@@ -1,6 +1,7 @@
 package org.firmset.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import org.firmset.plan.Layout;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
+import org.firmset.plan.Subproject;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 
@@ -29,6 +31,7 @@ final class ExhaustiveSearch {
     private final List<Stage> stages;
     private final List<SiteDay> days;
     private final Set<String> hopeless = new HashSet<>();
+    private long limit = Long.MAX_VALUE;
     private final int[] left;
     private final LocalDate[] finish;
 
@@ -48,7 +51,36 @@ final class ExhaustiveSearch {
         return found ? Answer.POSSIBLE : search.hopeless.size() >= MOST_STATES ? Answer.GAVE_UP : Answer.IMPOSSIBLE;
     }
 
+    /** Whether there is a plan whose weighted days of the finishes are under a value. */
+    static Answer searchUnder(PlanningProblem problem, long weightedDays) {
+        ExhaustiveSearch search = new ExhaustiveSearch(problem);
+        search.limit = weightedDays;
+        boolean found = search.from(0, problem.site().usableWattHours());
+        return found ? Answer.POSSIBLE : search.hopeless.size() >= MOST_STATES ? Answer.GAVE_UP : Answer.IMPOSSIBLE;
+    }
+
+    /** Weight times days to the last finish so far, of every subproject that has work left in this plan. */
+    private long weightedDays() {
+        long sum = 0;
+        for (Subproject subproject : problem.subprojects()) {
+            long days = 0;
+            for (int s = 0; s < left.length; s++) {
+                boolean planned = stages.get(s).subproject().equals(subproject.id())
+                        && !stages.get(s).finished()
+                        && left[s] == 0;
+                if (planned) {
+                    days = Math.max(days, problem.statusDate().until(finish[s], ChronoUnit.DAYS) + 1);
+                }
+            }
+            sum += days * subproject.weight();
+        }
+        return sum;
+    }
+
     private boolean from(int day, long charge) {
+        if (weightedDays() >= limit) {
+            return false;
+        }
         if (Arrays.stream(left).allMatch(l -> l == 0)) {
             return true;
         }

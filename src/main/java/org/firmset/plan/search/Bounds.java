@@ -91,7 +91,7 @@ final class Bounds {
     }
 
     /** What is not on site, or has gone off before the first site day, has to be bought. */
-    private long leastMaterialCents() {
+    long leastMaterialCents() {
         long cents = 0;
         for (Material material : model.problem.materials()) {
             long toBuy = packsNeeded(material) - goodStock(material);

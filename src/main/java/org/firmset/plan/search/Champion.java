@@ -3,6 +3,7 @@ package org.firmset.plan.search;
 import java.util.Objects;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Progress;
+import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.jspecify.annotations.Nullable;
 
@@ -19,7 +20,7 @@ final class Champion {
         this.style = style;
     }
 
-    static Genes find(Model model, Windows windows, Effort effort, Progress progress) {
+    static Genes find(Model model, Windows windows, Effort effort, Progress progress, Stop stop) {
         Champion champion = new Champion(model.problem.style());
         Style[] guides = Style.values();
         for (int i = 0; i < guides.length; i++) {
@@ -27,7 +28,7 @@ final class Champion {
             int plans = Math.max(1, effort.plans() * (i + 1) / guides.length - before);
             Effort share = new Effort(plans, effort.seed() + i);
             Progress shared = (built, of) -> progress.built(Math.min(before + built, effort.plans()), effort.plans());
-            new Search(model, windows, share, guides[i], champion, shared).run();
+            new Search(model, windows, share, guides[i], champion, shared, stop).run();
         }
         return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
     }

@@ -6,6 +6,7 @@ import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Progress;
+import org.firmset.plan.Stop;
 
 /**
  * Plans a season: builds many plans by serial placement of stages, keeps the best, and tells its reasons. The same
@@ -15,11 +16,15 @@ public final class ConstructivePlanner {
 
     /** A plan that keeps every hard rule, or what stands in the way. */
     public Outcome plan(PlanningProblem problem, Effort effort) {
-        return plan(problem, effort, (built, of) -> {});
+        return plan(problem, effort, (built, of) -> {}, new Stop());
     }
 
-    /** The same, telling on the way how far it is. */
-    public Outcome plan(PlanningProblem problem, Effort effort, Progress progress) {
+    /**
+     * The same, telling on the way how far it is.
+     *
+     * @param stop ends the planning early; what comes of it then is to be thrown away
+     */
+    public Outcome plan(PlanningProblem problem, Effort effort, Progress progress, Stop stop) {
         Model model = new Model(problem);
         Windows windows = new Windows(model);
         Obstacles obstacles = new Obstacles(model, windows);
@@ -27,11 +32,14 @@ public final class ConstructivePlanner {
         if (!found.isEmpty()) {
             return new Outcome.NoPlan(found);
         }
-        Genes genes = Champion.find(model, windows, effort, progress);
+        Genes genes = Champion.find(model, windows, effort, progress, stop);
         Builder builder = new Builder(model);
         Draft draft = builder.build(genes);
-        return draft.unplaced.isEmpty()
-                ? new Outcome.Planned(new PlanWriter(windows, draft, builder, genes).write())
-                : new Outcome.NoPlan(obstacles.unplaced(draft, builder, genes));
+        if (!draft.unplaced.isEmpty()) {
+            return new Outcome.NoPlan(obstacles.unplaced(draft, builder, genes));
+        }
+        Prover.Result proven = Prover.prove(model, windows, genes, effort.proof(), stop);
+        Draft best = builder.build(proven.genes());
+        return new Outcome.Planned(new PlanWriter(windows, best, builder, proven.genes()).write(proven.aim()));
     }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.firmset.plan.Aim;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.Load;
 import org.firmset.plan.Reason;
@@ -37,7 +38,7 @@ final class PlanWriter {
         this.genes = genes;
     }
 
-    SeasonPlan write() {
+    SeasonPlan write(Aim aim) {
         Schedule schedule = schedule();
         Totals totals = new Costs(model, builder.ledger()).totals(draft);
         WhyNot whyNot = new WhyNot(draft, builder, genes);
@@ -49,6 +50,7 @@ final class PlanWriter {
                 schedule,
                 finishes(),
                 totals,
+                aim,
                 new Bounds(model, windows).bound(),
                 stories,
                 new PathTeller(draft, whyNot, slackDays).paths());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Progress;
+import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 
 /**
@@ -28,10 +29,12 @@ final class Search {
     private List<Integer> unplaced = List.of();
 
     private final Progress progress;
+    private final Stop stop;
     private final int plansInAll;
     private int plansLeft;
 
-    Search(Model model, Windows windows, Effort effort, Style guide, Champion champion, Progress progress) {
+    Search(Model model, Windows windows, Effort effort, Style guide, Champion champion, Progress progress, Stop stop) {
+        this.stop = stop;
         this.guide = guide;
         this.champion = champion;
         this.progress = progress;
@@ -74,7 +77,7 @@ final class Search {
     }
 
     private Score score(Genes genes) {
-        plansLeft--;
+        plansLeft = stop.isStopped() ? 0 : plansLeft - 1;
         progress.built(plansInAll - plansLeft, plansInAll);
         Draft draft = builder.build(genes);
         unplaced = draft.unplaced;

@@ -1,6 +1,7 @@
 package org.firmset.plan.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.firmset.plan.Layout;
 
@@ -10,23 +11,73 @@ import org.firmset.plan.Layout;
  */
 final class Windows {
     static final int NONE = Integer.MAX_VALUE;
+    /** Of a subproject: all its stages are finished. */
+    static final int NOTHING_LEFT = -1;
 
     private final Model model;
     private final int[] earliestFinishDay;
     private final int[] latestStartDay;
+    private final int[] latestFinishDay;
+    private final int[] lastDayOfLane;
     private final List<Integer> order = new ArrayList<>();
 
     Windows(Model model) {
+        this(model, lastDay(model));
+    }
+
+    private static int[] lastDay(Model model) {
+        int[] last = new int[model.laneIndex.size()];
+        Arrays.fill(last, model.dayCount() - 1);
+        return last;
+    }
+
+    /** @param lastDayOfLane for each subproject the last site day on which it may be finished */
+    Windows(Model model, int[] lastDayOfLane) {
         this.model = model;
+        this.lastDayOfLane = lastDayOfLane.clone();
         earliestFinishDay = new int[model.stageCount];
         orderStages();
         for (int s : order) {
             earliestFinishDay[s] = model.stage(s).finished() ? -1 : earliestFinish(s);
         }
         latestStartDay = new int[model.stageCount];
+        latestFinishDay = new int[model.stageCount];
         for (int s : order.reversed()) {
-            latestStartDay[s] = latestStart(s, latestFinish(s));
+            latestFinishDay[s] = latestFinish(s);
+            latestStartDay[s] = latestStart(s, latestFinishDay[s]);
         }
+    }
+
+    /** Number of the last site day on which a stage can finish so that all behind it still can; -1 when there is none. */
+    int latestFinishDay(int s) {
+        return latestFinishDay[s];
+    }
+
+    /** The earliest site day on which a subproject could be finished; {@link #NOTHING_LEFT} when it is. */
+    int earliestFinishOfLane(int lane) {
+        int latest = NOTHING_LEFT;
+        for (int s = 0; s < model.stageCount; s++) {
+            if (model.laneOf[s] == lane && !model.stage(s).finished()) {
+                latest = Math.max(latest, earliestFinishDay[s]);
+            }
+        }
+        return latest;
+    }
+
+    /** The last site day on which a subproject may be finished. */
+    int latestFinishOfLane(int lane) {
+        return lastDayOfLane[lane];
+    }
+
+    /** Whether some stage has no place left. */
+    boolean areEmpty() {
+        for (int s = 0; s < model.stageCount; s++) {
+            boolean open = !model.stage(s).finished();
+            if (open && (earliestFinishDay[s] == NONE || earliestFinishDay[s] > latestFinishDay[s])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Number of the last site day on which a stage can start so that all behind it still can; -1 when there is none. */
@@ -35,7 +86,7 @@ final class Windows {
     }
 
     private int latestFinish(int s) {
-        int latest = model.dayCount() - 1;
+        int latest = lastDayOfLane[model.laneOf[s]];
         for (Link link : model.after.get(s)) {
             if (!link.fromIsDone() && !model.stage(link.to).finished()) {
                 int start = latestStartDay[link.to];

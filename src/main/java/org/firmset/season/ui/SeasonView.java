@@ -22,6 +22,7 @@ import org.firmset.measure.Cash;
 import org.firmset.measure.Units;
 import org.firmset.plan.Style;
 import org.firmset.season.Dates;
+import org.firmset.season.Proof;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.shell.Frame;
@@ -56,7 +57,9 @@ class SeasonView extends SeasonPage {
         aboutStage(about, report);
         Div heading = new Div(new H1("Season"), styles());
         heading.addClassName("fs-heading");
-        add(heading, figures(report));
+        Paragraph proof = new Paragraph(Proof.of(report));
+        proof.addClassName("fs-proof");
+        add(heading, figures(report), proof);
         if (!report.withoutPrice().isEmpty()) {
             Paragraph free = new Paragraph("No price is known for " + String.join(", ", report.withoutPrice())
                     + ": counted as free. Write the price at a supplier on Place and kit.");

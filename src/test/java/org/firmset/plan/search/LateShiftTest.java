@@ -3,9 +3,11 @@ package org.firmset.plan.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.firmset.plan.Aim;
 import org.firmset.plan.Effort;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SeasonPlan;
+import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.PlanChecker;
 import org.firmset.season.ProblemWriter;
@@ -30,12 +32,13 @@ class LateShiftTest {
     }
 
     private static void check(PlanningProblem problem, Model model, Windows windows, String seed) {
-        Genes genes = Champion.find(model, windows, new Effort(10, 1), (built, of) -> {});
+        Genes genes = Champion.find(model, windows, new Effort(10, 1), (built, of) -> {}, new Stop());
         Builder builder = new Builder(model);
         Draft draft = builder.build(genes);
         if (draft.unplaced.isEmpty()) {
-            SeasonPlan planned = new PlanWriter(windows, draft, builder, genes).write();
-            SeasonPlan late = new PlanWriter(windows, late(draft, builder, windows, genes), builder, genes).write();
+            SeasonPlan planned = new PlanWriter(windows, draft, builder, genes).write(new Aim(0, 0));
+            SeasonPlan late =
+                    new PlanWriter(windows, late(draft, builder, windows, genes), builder, genes).write(new Aim(0, 0));
             assertThat(PlanChecker.check(problem, late.schedule()))
                     .as("breaches, %s", seed)
                     .isEmpty();

@@ -164,6 +164,17 @@ class CuttingStockTest {
     }
 
     @Test
+    void what_patterns_make_too_much_is_not_cut() {
+        List<Stock> stocks = List.of(bought(100));
+        List<Demand> demands =
+                List.of(new Demand(50, 6), new Demand(25, 4), new Demand(13, 3), new Demand(31, 9), new Demand(58, 4));
+        CutPlan plan = plan(stocks, demands, 0);
+        check(plan, stocks, demands, 0);
+        assertThat(plan.cost()).isEqualTo(10);
+        assertThat(plan.proven()).isTrue();
+    }
+
+    @Test
     void patterns_tell_pieces_in_the_order_they_were_asked_for() {
         CutPlan plan = plan(List.of(bought(10)), List.of(new Demand(3, 1), new Demand(7, 1)), 0);
         assertThat(plan.uses()).containsExactly(Map.entry(new Pattern(0, List.of(1, 1)), 1));

@@ -1,0 +1,155 @@
+package org.firmset.plan.search;
+
+import com.google.ortools.Loader;
+import java.util.Objects;
+import org.firmset.plan.Aim;
+import org.firmset.plan.Stop;
+import org.firmset.plan.Style;
+
+/**
+ * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
+ * without its loads; the order CP-SAT finds is tried as a plan as well. Without the solver's library the simple bounds
+ * serve.
+ */
+final class Prover {
+    /** What came of it: the best plan known now, and its aim with the bound on it. */
+    record Result(Genes genes, Aim aim) {}
+
+    private final Model model;
+    private final Windows windows;
+    private final Style style;
+    private final Builder builder;
+    private Genes best;
+    private Score bestScore;
+
+    private Prover(Model model, Windows windows, Genes genes) {
+        this.model = model;
+        this.windows = windows;
+        this.style = model.problem.style();
+        builder = new Builder(model);
+        best = genes;
+        bestScore = score(genes);
+    }
+
+    /** Whether the solver's native library is there; looked for once. */
+    private static final class Native {
+        static final boolean THERE = load();
+
+        private static boolean load() {
+            try {
+                Loader.loadNativeLibraries();
+                return true;
+            } catch (LinkageError | RuntimeException e) {
+                // no library for this kind of machine, or it may not be unpacked: simple bounds still serve
+                return false;
+            }
+        }
+    }
+
+    /**
+     * @param genes of a plan in which every stage has its place
+     * @param work how hard to look, in the solver's units; 0 for simple bounds only
+     */
+    static Result prove(Model model, Windows windows, Genes genes, int work, Stop stop) {
+        return new Prover(model, windows, genes).prove(work, stop);
+    }
+
+    private Score score(Genes genes) {
+        Draft draft = builder.build(genes.copy());
+        return Score.of(draft, builder.ledger(), style);
+    }
+
+    private Result prove(int work, Stop stop) {
+        long bound = simpleBound();
+        if (bound < bestScore.first() && work > 0 && !stop.isStopped() && Native.THERE) {
+            bound = Math.max(bound, look(work, stop));
+        }
+        return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())));
+    }
+
+    private long simpleBound() {
+        var bound = new Bounds(model, windows).bound();
+        return switch (style) {
+            case SOONEST -> sum(leastDays());
+            case FEWEST_TRIPS -> bound.fewestTrips();
+            case LEAST_MONEY -> bound.leastCents();
+        };
+    }
+
+    private long look(int work, Stop stop) {
+        long known = bestScore.first();
+        Windows better = style == Style.SOONEST ? new Windows(model, deadlines(known - 1)) : windows;
+        if (better.areEmpty()) {
+            return known;
+        }
+        Relaxed relaxed = new Relaxed(model, better, style);
+        if (relaxed.isTooLarge()) {
+            return 0;
+        }
+        Relaxed.Answer answer = relaxed.better(known, work, stop);
+        if (answer.starts() != null) {
+            follow(Objects.requireNonNull(answer.starts()), Objects.requireNonNull(answer.closedTrips()));
+        }
+        return answer.bound();
+    }
+
+    /** Builds plans in the order of the solution, with and without the trips that it leaves out. */
+    private void follow(int[] starts, boolean[] closedTrips) {
+        double[] priority = new double[model.stageCount];
+        for (int s = 0; s < priority.length; s++) {
+            priority[s] = 1000.0 * (model.dayCount() - starts[s]) - windows.latestStartDay(s);
+        }
+        for (Fetching fetching : Fetching.values()) {
+            Genes open = Genes.of(priority, model.tripCount(), fetching);
+            offer(open);
+            Genes closed = open.copy();
+            System.arraycopy(closedTrips, 0, closed.closedTrip(), 0, closedTrips.length);
+            offer(closed);
+        }
+    }
+
+    private void offer(Genes genes) {
+        Score score = score(genes);
+        if (score.compareTo(bestScore) < 0) {
+            best = genes;
+            bestScore = score;
+        }
+    }
+
+    /** For each subproject its weight times the least days from the status date to its finish. */
+    private long[] leastDays() {
+        long[] least = new long[model.laneIndex.size()];
+        for (int lane = 0; lane < least.length; lane++) {
+            int day = windows.earliestFinishOfLane(lane);
+            least[lane] =
+                    day == Windows.NOTHING_LEFT ? 0 : weight(lane) * (model.dayEpoch[day] - model.statusEpoch + 1L);
+        }
+        return least;
+    }
+
+    private long weight(int lane) {
+        return model.problem.subprojects().get(lane).weight();
+    }
+
+    private static long sum(long[] values) {
+        long sum = 0;
+        for (long value : values) {
+            sum += value;
+        }
+        return sum;
+    }
+
+    /** The last site day for the finish of each subproject when all others finish as early as they ever could. */
+    private int[] deadlines(long target) {
+        long[] least = leastDays();
+        long all = sum(least);
+        int[] last = new int[least.length];
+        for (int lane = 0; lane < least.length; lane++) {
+            long days = (target - (all - least[lane])) / Math.max(1, weight(lane));
+            long epoch = Math.min(model.statusEpoch + days - 1, Integer.MAX_VALUE / 2);
+            int day = model.dayFrom((int) Math.max(epoch + 1, 0)) - 1;
+            last[lane] = least[lane] == 0 ? model.dayCount() - 1 : day;
+        }
+        return last;
+    }
+}

@@ -1,0 +1,392 @@
+package org.firmset.plan.search;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.firmset.plan.Layout;
+import org.firmset.plan.Stop;
+import org.firmset.plan.Style;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The planning problem without its loads: labour, days, waits, crews, seasons, pins and power by the hard rules, masses
+ * and volumes only weighed against all runs together. Every plan keeps these, so what CP-SAT proves of them holds of
+ * every plan; the order it finds is a guide for the builder, which knows the loads.
+ *
+ * <p>Variables exist only inside the windows that a plan better than the best one known must keep.
+ */
+final class Relaxed {
+    /** What came of it. @param starts for each stage its first site day in the solution; null when none was found */
+    record Answer(long bound, int @Nullable [] starts, boolean @Nullable [] closedTrips) {}
+
+    /** Beyond that a solver only costs memory: the bound that needs none still holds. */
+    private static final int MOST_PLACES = 40_000;
+
+    private final Model model;
+    private final Style style;
+    private final Windows windows;
+    private final CpModel cp = new CpModel();
+    private final @Nullable IntVar[][] amount;
+    private final @Nullable BoolVar[][] works;
+    private final @Nullable BoolVar[][] done;
+    private final BoolVar[] made;
+    private final LinearExprBuilder aim = LinearExpr.newBuilder();
+    private boolean impossible;
+
+    /** @param windows those of plans that are better than the best one known */
+    Relaxed(Model model, Windows windows, Style style) {
+        this.model = model;
+        this.windows = windows;
+        this.style = style;
+        amount = new IntVar[model.stageCount][model.dayCount()];
+        works = new BoolVar[model.stageCount][model.dayCount()];
+        done = new BoolVar[model.stageCount][model.dayCount()];
+        made = new BoolVar[model.tripCount()];
+    }
+
+    /** How many places for work it would have. */
+    boolean isTooLarge() {
+        long places = 0;
+        for (int s = 0; s < model.stageCount; s++) {
+            if (!model.stage(s).finished()) {
+                places += Math.max(0, windows.latestFinishDay(s) - firstDay(s) + 1);
+            }
+        }
+        return places > MOST_PLACES;
+    }
+
+    private int firstDay(int s) {
+        int epoch = windows.earliestEpoch(s);
+        return epoch == Windows.NONE ? model.dayCount() : model.dayFrom(epoch);
+    }
+
+    /**
+     * Looks for a solution that is better than a value.
+     *
+     * @param known value of the best plan known
+     * @param work how hard to look, in the solver's own units: the same on every machine
+     */
+    Answer better(long known, double work, Stop stop) {
+        for (int t = 0; t < made.length; t++) {
+            made[t] = cp.newBoolVar("");
+        }
+        for (int s = 0; s < model.stageCount && !impossible; s++) {
+            if (!model.stage(s).finished()) {
+                place(s);
+            }
+        }
+        if (impossible) {
+            return new Answer(known, null, null);
+        }
+        link();
+        fillDays();
+        power();
+        weigh();
+        long rest = aim();
+        cp.addLessOrEqual(aim, known - rest - 1);
+        cp.minimize(aim);
+        return solve(known, rest, work, stop);
+    }
+
+    private void place(int s) {
+        var stage = model.stage(s);
+        int first = firstDay(s);
+        int last = windows.latestFinishDay(s);
+        LinearExprBuilder all = LinearExpr.newBuilder();
+        List<Literal> blocks = new ArrayList<>();
+        for (int d = first; d <= last; d++) {
+            int most = windows.takes(s, d);
+            boolean whole = stage.layout() == Layout.IN_ONE_GO;
+            if (most == 0 || (whole && most < stage.labourQuarters())) {
+                continue;
+            }
+            BoolVar work = cp.newBoolVar("");
+            IntVar quarters = cp.newIntVar(0, Math.min(most, stage.labourQuarters()), "");
+            int least = whole ? stage.labourQuarters() : stage.effectiveLeastBlock();
+            cp.addGreaterOrEqual(quarters, LinearExpr.term(work, least));
+            cp.addLessOrEqual(quarters, LinearExpr.term(work, Math.min(most, stage.labourQuarters())));
+            cp.addImplication(work, made[model.tripOfDay[d]]);
+            works[s][d] = work;
+            amount[s][d] = quarters;
+            all.add(quarters);
+            blocks.add(work);
+        }
+        if (blocks.isEmpty()) {
+            impossible = true;
+            return;
+        }
+        cp.addEquality(all, stage.labourQuarters());
+        if (stage.layout() == Layout.IN_ONE_GO) {
+            cp.addExactlyOne(blocks);
+        }
+        if (stage.layout() == Layout.UNBROKEN_DAYS) {
+            keepUnbroken(s);
+        }
+        finish(s, last);
+    }
+
+    /** A day that does not go on from the day before begins the stage, and it begins once. */
+    private void keepUnbroken(int s) {
+        List<Literal> begins = new ArrayList<>();
+        for (int d = 0; d < model.dayCount(); d++) {
+            BoolVar work = works[s][d];
+            if (work == null) {
+                continue;
+            }
+            BoolVar begin = cp.newBoolVar("");
+            begins.add(begin);
+            BoolVar before = d > 0 && model.dayEpoch[d - 1] + 1 == model.dayEpoch[d] ? works[s][d - 1] : null;
+            if (before == null) {
+                cp.addImplication(work, begin);
+            } else {
+                cp.addBoolOr(List.of(work.not(), begin, before));
+            }
+        }
+        cp.addAtMostOne(begins);
+    }
+
+    private void finish(int s, int last) {
+        BoolVar before = null;
+        for (int d = firstDay(s); d <= last; d++) {
+            BoolVar here = cp.newBoolVar("");
+            done[s][d] = here;
+            if (before != null) {
+                cp.addImplication(before, here);
+                if (works[s][d] != null) {
+                    cp.addImplication(works[s][d], before.not());
+                }
+            }
+            before = here;
+        }
+        if (before != null) {
+            cp.addEquality(before, 1);
+        }
+    }
+
+    /** Whether a stage is finished by the end of a day: yes or no where that is certain. */
+    private @Nullable BoolVar doneBy(int s, int day) {
+        return day >= 0 ? done[s][Math.min(day, windows.latestFinishDay(s))] : null;
+    }
+
+    private void link() {
+        for (int s = 0; s < model.stageCount; s++) {
+            for (Link link : model.before.get(s)) {
+                if (!link.fromIsDone() && !model.stage(s).finished()) {
+                    order(link);
+                    if (link.hasMost() && model.stage(s).startedOn() == null) {
+                        startInTime(link);
+                    }
+                }
+            }
+        }
+    }
+
+    private void order(Link link) {
+        for (int d = 0; d < model.dayCount(); d++) {
+            BoolVar work = works[link.to][d];
+            if (work == null) {
+                continue;
+            }
+            int ready = lastReady(link, d);
+            @Nullable BoolVar before = ready < firstDay(link.from) ? null : doneBy(link.from, ready);
+            if (before == null) {
+                cp.addEquality(work, 0);
+            } else {
+                cp.addImplication(work, before);
+            }
+        }
+    }
+
+    /** The last finish of the stage before after which the stage after can work on a day; a later one may be ready sooner. */
+    private int lastReady(Link link, int day) {
+        for (int e = Math.min(day, windows.latestFinishDay(link.from)); e >= 0; e--) {
+            if (link.readyEpoch(e) <= model.dayEpoch[day]) {
+                return e;
+            }
+        }
+        return -1;
+    }
+
+    private void startInTime(Link link) {
+        for (int d = firstDay(link.from); d <= windows.latestFinishDay(link.from); d++) {
+            BoolVar finished = done[link.from][d];
+            if (finished == null) {
+                continue;
+            }
+            List<Literal> ways = new ArrayList<>();
+            ways.add(finished.not());
+            for (int e = 0; e < model.dayCount() && model.dayEpoch[e] <= link.latestEpoch(model.dayEpoch[d]); e++) {
+                if (works[link.to][e] != null) {
+                    ways.add(works[link.to][e]);
+                }
+            }
+            cp.addBoolOr(ways);
+        }
+    }
+
+    private void fillDays() {
+        for (int d = 0; d < model.dayCount(); d++) {
+            LinearExprBuilder sum = LinearExpr.newBuilder();
+            for (int s = 0; s < model.stageCount; s++) {
+                if (amount[s][d] != null) {
+                    sum.add(amount[s][d]);
+                }
+            }
+            cp.addLessOrEqual(sum, model.days.get(d).labourQuarters());
+        }
+    }
+
+    /** Over any days of a trip no more energy than a full battery and what comes in: in quarters of a watt-hour. */
+    private void power() {
+        var site = model.problem.site();
+        for (int t = 0; t < model.tripCount(); t++) {
+            for (int i = model.firstDayOfTrip[t]; i <= model.lastDayOfTrip[t]; i++) {
+                LinearExprBuilder used = LinearExpr.newBuilder();
+                long there = site.usableWattHours();
+                for (int j = i; j <= model.lastDayOfTrip[t]; j++) {
+                    there += model.days.get(j).harvestWattHours() + site.generatorWattHoursPerDay();
+                    for (int s = 0; s < model.stageCount; s++) {
+                        long each = model.stage(s).wattHoursPerHour();
+                        if (amount[s][j] != null && each > 0) {
+                            used.addTerm(amount[s][j], each);
+                        }
+                    }
+                    cp.addLessOrEqual(used, 4 * there);
+                }
+            }
+        }
+    }
+
+    /** Up to any trip no more mass and volume used than all runs so far could bring; what a truck may bring is not counted. */
+    private void weigh() {
+        Weights weights = new Weights(model);
+        for (Weights.Scale scale : weights.scales()) {
+            for (int t = 0; t < model.tripCount(); t++) {
+                LinearExprBuilder used = LinearExpr.newBuilder();
+                for (int s = 0; s < model.stageCount; s++) {
+                    long each = scale.perQuarter(s);
+                    for (int d = 0; d <= model.lastDayOfTrip[t] && each > 0; d++) {
+                        if (amount[s][d] != null) {
+                            used.addTerm(amount[s][d], each);
+                        }
+                    }
+                }
+                for (int u = 0; u <= t; u++) {
+                    used.addTerm(made[u], -scale.brought(u));
+                }
+                cp.addLessOrEqual(used, scale.there());
+            }
+        }
+    }
+
+    /** Writes the aim; gives back its part that no decision changes. */
+    private long aim() {
+        return switch (style) {
+            case SOONEST -> aimAtFinishes();
+            case FEWEST_TRIPS -> {
+                Arrays.stream(made).forEach(aim::add);
+                yield 0;
+            }
+            case LEAST_MONEY -> {
+                for (int t = 0; t < made.length; t++) {
+                    aim.addTerm(made[t], model.trip(t).cents());
+                }
+                yield new Bounds(model, windows).leastMaterialCents();
+            }
+        };
+    }
+
+    /** Each day on which a subproject is not finished yet costs its weight until the next site day. */
+    private long aimAtFinishes() {
+        long rest = 0;
+        for (int lane = 0; lane < model.laneIndex.size(); lane++) {
+            long weight = model.problem.subprojects().get(lane).weight();
+            int first = windows.earliestFinishOfLane(lane);
+            if (first == Windows.NOTHING_LEFT) {
+                continue;
+            }
+            rest += weight * (model.dayEpoch[first] - model.statusEpoch + 1);
+            int last = windows.latestFinishOfLane(lane);
+            BoolVar before = null;
+            for (int d = first; d <= last; d++) {
+                BoolVar finished = cp.newBoolVar("");
+                for (int s = 0; s < model.stageCount; s++) {
+                    if (model.laneOf[s] == lane && !model.stage(s).finished() && d < windows.latestFinishDay(s)) {
+                        @Nullable BoolVar stage = doneBy(s, d);
+                        if (stage == null) {
+                            cp.addEquality(finished, 0);
+                        } else {
+                            cp.addImplication(finished, stage);
+                        }
+                    }
+                }
+                if (before != null) {
+                    cp.addImplication(before, finished);
+                }
+                if (d < last) {
+                    long gap = weight * (model.dayEpoch[d + 1] - model.dayEpoch[d]);
+                    aim.addTerm(finished.not(), gap);
+                } else {
+                    cp.addEquality(finished, 1);
+                }
+                before = finished;
+            }
+        }
+        return rest;
+    }
+
+    private Answer solve(long known, long rest, double work, Stop stop) {
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setNumWorkers(1)
+                .setRandomSeed(1)
+                .setMaxDeterministicTime(work)
+                .setSymmetryLevel(0)
+                .setCpModelProbingLevel(1)
+                .setMaxPresolveIterations(1);
+        stop.endBy(solver::stopSearch);
+        CpSolverStatus status = solver.solve(cp);
+        stop.endBy(null);
+        return switch (status) {
+            case INFEASIBLE -> new Answer(known, null, null);
+            case OPTIMAL, FEASIBLE ->
+                new Answer(rest + (long) Math.ceil(solver.bestObjectiveBound() - 1e-6), starts(solver), closed(solver));
+            case UNKNOWN -> {
+                double bound = solver.bestObjectiveBound();
+                long found = Double.isFinite(bound) && Math.abs(bound) < 1e15 ? (long) Math.ceil(bound - 1e-6) : 0;
+                yield new Answer(Math.min(known, rest + Math.max(0, found)), null, null);
+            }
+            case MODEL_INVALID, UNRECOGNIZED ->
+                throw new IllegalStateException("the solver refused its model: " + cp.validate());
+        };
+    }
+
+    private int[] starts(CpSolver solver) {
+        int[] starts = new int[model.stageCount];
+        for (int s = 0; s < model.stageCount; s++) {
+            starts[s] = -1;
+            for (int d = model.dayCount() - 1; d >= 0; d--) {
+                if (works[s][d] != null && solver.booleanValue(works[s][d])) {
+                    starts[s] = d;
+                }
+            }
+        }
+        return starts;
+    }
+
+    private boolean[] closed(CpSolver solver) {
+        boolean[] closed = new boolean[made.length];
+        for (int t = 0; t < closed.length; t++) {
+            closed[t] = !solver.booleanValue(made[t]);
+        }
+        return closed;
+    }
+}
