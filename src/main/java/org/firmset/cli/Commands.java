@@ -18,6 +18,7 @@ public final class Commands {
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
               bench plan                  measure the planner on made-up homesteads and print a table
+              bench takeoff               measure takeoffs, cut lists and cures and print tables
               test                        build and run every test
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text

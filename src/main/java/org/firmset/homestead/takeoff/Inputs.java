@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Given;
@@ -80,6 +81,14 @@ public final class Inputs {
             return new Worked.Refused(
                     List.of(new InputFault(e.input(), texts.getOrDefault(e.input(), ""), e.problem(), e.remedy())));
         }
+    }
+
+    /** The inputs alone, not worked out; empty when something in the texts is refused. */
+    public static Optional<Record> read(Kind<?> kind, Map<String, String> texts) {
+        Inputs inputs = new Inputs(texts);
+        inputs.refuseUnknown(kind);
+        Record given = inputs.read(kind.inputs());
+        return inputs.faults.isEmpty() ? Optional.ofNullable(given) : Optional.empty();
     }
 
     private static Worksheet worked(Kind<?> kind, Record given) {

@@ -107,6 +107,7 @@ public final class Needs {
                     default -> OptionalDouble.empty();
                 };
             case Amount.Number number -> OptionalDouble.empty();
+            case Amount.Both both -> OptionalDouble.empty();
             case Amount.On on -> OptionalDouble.empty();
             case Amount.Word word -> OptionalDouble.empty();
         };

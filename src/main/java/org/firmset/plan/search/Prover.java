@@ -61,7 +61,7 @@ final class Prover {
 
     private Result prove(int work, Stop stop) {
         long bound = simpleBound();
-        if (bound < bestScore.first() && work > 0 && !stop.isStopped() && Native.THERE) {
+        if (bound < bestScore.first() && work > 0 && !stop.isStopped()) {
             bound = Math.max(bound, look(work, stop));
         }
         return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())));
@@ -78,10 +78,19 @@ final class Prover {
 
     private long look(int work, Stop stop) {
         long known = bestScore.first();
-        Windows better = style == Style.SOONEST ? new Windows(model, deadlines(known - 1)) : windows;
-        if (better.areEmpty()) {
-            return known;
+        if (style != Style.SOONEST) {
+            return Native.THERE ? solve(windows, known, work, stop) : 0;
         }
+        LaneBound lanes = new LaneBound(model, windows);
+        long bound = lanes.sharpened(known);
+        if (bound >= known || stop.isStopped() || !Native.THERE) {
+            return bound;
+        }
+        Windows better = new Windows(model, lanes.deadlines(known - 1));
+        return better.areEmpty() ? known : Math.max(bound, solve(better, known, work, stop));
+    }
+
+    private long solve(Windows better, long known, int work, Stop stop) {
         Relaxed relaxed = new Relaxed(model, better, style);
         if (relaxed.isTooLarge()) {
             return 0;
@@ -137,19 +146,5 @@ final class Prover {
             sum += value;
         }
         return sum;
-    }
-
-    /** The last site day for the finish of each subproject when all others finish as early as they ever could. */
-    private int[] deadlines(long target) {
-        long[] least = leastDays();
-        long all = sum(least);
-        int[] last = new int[least.length];
-        for (int lane = 0; lane < least.length; lane++) {
-            long days = (target - (all - least[lane])) / Math.max(1, weight(lane));
-            long epoch = Math.min(model.statusEpoch + days - 1, Integer.MAX_VALUE / 2);
-            int day = model.dayFrom((int) Math.max(epoch + 1, 0)) - 1;
-            last[lane] = least[lane] == 0 ? model.dayCount() - 1 : day;
-        }
-        return last;
     }
 }

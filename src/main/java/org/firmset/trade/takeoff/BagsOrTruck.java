@@ -63,11 +63,11 @@ public record BagsOrTruck(
         Volume truckMost,
 
         @Described(
-                value = "Labour to place a cubic metre from the truck, in hours; more by wheelbarrow.",
-                least = "0.1",
-                most = "30",
-                usual = "2")
-        BigDecimal hoursPerCubicMetre,
+                value = "Concrete placed from the truck in an hour of labour; less by wheelbarrow.",
+                least = "0.03 m3",
+                most = "10 m3",
+                usual = "0.65 yd3")
+        Volume placedPerHour,
 
         @Described(
                 value = "What an hour of your labour is worth to you; 0 to compare money alone.",
@@ -115,7 +115,7 @@ public record BagsOrTruck(
                         term("r", "bags an hour", Amount.number(bagsPerHour.doubleValue(), 2, "")),
                         term("h", "hours of a run", Amount.hours(runHours.doubleValue()))));
         sheet.add(Line.answer("truck-hours", "Hours with the truck", Amount.hours(truckHours(asked)))
-                .by("V g", term("g", "hours for a cubic metre", Amount.hours(hoursPerCubicMetre.doubleValue())))
+                .by("V / g", term("g", "placed in an hour", Amount.bulk(placedPerHour.amount())))
                 .from(Source.PRACTICE));
         addTurns(sheet);
         return sheet.done();
@@ -220,7 +220,7 @@ public record BagsOrTruck(
     }
 
     private double truckHours(double v) {
-        return v * hoursPerCubicMetre.doubleValue();
+        return v / placedPerHour.amount();
     }
 
     private static Amount money(double amount) {

@@ -55,7 +55,7 @@ public record BarMat(
                 .by(
                         "M = S g",
                         term("S", "all bars", Amount.length(metres)),
-                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                        term("g", "mass of its length", Amount.massPerLength(bar.kilogramsPerMetre())))
                 .from(Sources.BAR_TABLE));
         sheet.add(Line.step("ties", "Crossings", Amount.count(along * across, "crossings"))
                 .by("every second one tied is usual")

@@ -64,7 +64,7 @@ public record BarRules(
     public Worksheet work() {
         Sheet sheet = new Sheet();
         double d = bar.diameter();
-        sheet.add(Line.answer("mass", "Mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m"))
+        sheet.add(Line.answer("mass", "Mass of its length", Amount.massPerLength(bar.kilogramsPerMetre()))
                 .by("m = pi / 4 d^2 490 lb/ft3", term("d", "diameter", Amount.thin(d)))
                 .from(Sources.BAR_TABLE));
         sheet.add(Line.step("section", "Section", Amount.section(bar.section()))

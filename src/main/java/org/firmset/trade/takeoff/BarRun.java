@@ -95,7 +95,7 @@ public record BarRun(
                 .by(
                         "M = S g",
                         term("S", "in place", Amount.length(metres)),
-                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                        term("g", "mass of its length", Amount.massPerLength(bar.kilogramsPerMetre())))
                 .from(Sources.BAR_TABLE));
         return sheet.done();
     }

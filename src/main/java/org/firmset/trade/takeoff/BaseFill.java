@@ -58,15 +58,15 @@ public record BaseFill(
         @Described(value = "Width of the compactor's plate.", least = "0.2 m", most = "1 m", usual = "20 in")
         Length plate,
 
-        @Described(value = "Walking speed of the compactor in metres a minute.", least = "3", most = "40", usual = "15")
-        BigDecimal metresPerMinute,
+        @Described(value = "How far the compactor walks in a minute.", least = "3 m", most = "40 m", usual = "50 ft")
+        Length pacePerMinute,
 
         @Described(
-                value = "Fill moved and spread in an hour of labour, in cubic metres.",
-                least = "0.1",
-                most = "20",
-                usual = "0.57")
-        BigDecimal cubicMetresPerHour) {
+                value = "Fill moved and spread in an hour of labour.",
+                least = "0.1 m3",
+                most = "20 m3",
+                usual = "0.75 yd3")
+        Volume volumePerHour) {
 
     private static final double CUBIC_YARD = 0.9144 * 0.9144 * 0.9144;
     private static final double SHORT_TON = 2000 * 0.45359237;
@@ -116,7 +116,7 @@ public record BaseFill(
                 .by(
                         "M = (V - r) g (1 + w)",
                         term("V - r", "compacted, without rubble", Amount.bulk(bought)),
-                        term("g", "a compacted cubic metre", Amount.density(density)),
+                        term("g", "density when compacted", Amount.density(density)),
                         term("w", "waste", Amount.percent(wastePercent / 100.0)))
                 .from(Source.practice(
                         "1.5 short tons in a cubic yard of base rock, 10 % either way; wet it weighs more"))
@@ -138,7 +138,7 @@ public record BaseFill(
                     "Layers under a structure are at most 8 in (203 mm) loose, 4 in (102 mm) in narrow places:"
                             + " a plate does not reach deeper."));
         }
-        double minutes = lifts * passes * plan.area() / (plate.amount() * metresPerMinute.doubleValue());
+        double minutes = lifts * passes * plan.area() / (plate.amount() * pacePerMinute.amount());
         sheet.add(
                 Line.step("compacting", "Compactor running", Amount.minutes(minutes))
                         .by(
@@ -147,7 +147,7 @@ public record BaseFill(
                                 term("p", "passes", Amount.count(passes, "")),
                                 term("A", "area", Amount.area(plan.area())),
                                 term("b", "plate", Amount.length(plate)),
-                                term("v", "speed", Amount.number(metresPerMinute.doubleValue(), 1, "m/min")))
+                                term("v", "way in a minute", Amount.length(pacePerMinute)))
                         .from(Source.PRACTICE)
                         .heed(
                                 "Up and down a slope, never across; off pit edges; no engine in a closed space. Keep off fresh walls."));
@@ -158,12 +158,12 @@ public record BaseFill(
                 depth.amount(),
                 looseLift.amount(),
                 compactedShare == null ? fill.compactedShare() : compactedShare.doubleValue());
-        double compacting = lifts * passes * plan.area() / (plate.amount() * metresPerMinute.doubleValue()) / 60;
-        sheet.add(Line.labour(loose / cubicMetresPerHour.doubleValue() + compacting)
+        double compacting = lifts * passes * plan.area() / (plate.amount() * pacePerMinute.amount()) / 60;
+        sheet.add(Line.labour(loose / volumePerHour.amount() + compacting)
                 .by(
                         "T = L / r + t",
                         term("L", "loose", Amount.bulk(loose)),
-                        term("r", "cubic metres an hour", Amount.number(cubicMetresPerHour.doubleValue(), 2, "m3/h")),
+                        term("r", "moved in an hour", Amount.bulk(volumePerHour.amount())),
                         term("t", "compacting", Amount.hours(compacting)))
                 .from(Source.practice("0.75 cubic yards an hour by barrow and shovel")));
     }

@@ -58,7 +58,7 @@ public record BentBar(
                         "M = n c g",
                         term("n", "bars", Amount.count(count, "")),
                         term("c", "cut length", Amount.length(length)),
-                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                        term("g", "mass of its length", Amount.massPerLength(bar.kilogramsPerMetre())))
                 .from(Sources.BAR_TABLE));
         long strokes = (long) count * (1 + bends + hooks180);
         sheet.add(Line.labour(strokes / bendsPerHour.doubleValue() + setUpHours.doubleValue())

@@ -92,7 +92,7 @@ public record BlockWall(
                         term("c", "blocks in a course", Amount.number(inCourse, 2, "")),
                         term("n", "courses", Amount.count(courses, "")),
                         term("o", "openings", Amount.area(openings.amount())),
-                        term("p", "blocks for an area", Amount.number(BlockWork.blocksPerArea(block()), 2, "a m2"))));
+                        term("p", "blocks for an area", Amount.perArea(BlockWork.blocksPerArea(block())))));
         sheet.add(Line.material("blocks", "Blocks", Amount.packs(blocks, "blocks"))
                 .by(
                         "N (1 + w), rounded up once",
@@ -145,19 +145,18 @@ public record BlockWall(
         sheet.add(Line.step("mass-hollow", "Mass of the wall before it is filled", Amount.mass(hollow * area))
                 .by(
                         "M = g A",
-                        term("g", "a square metre, without the mortar", Amount.number(hollow, 1, "kg/m2")),
+                        term("g", "its area, without the mortar", Amount.massPerArea(hollow)),
                         term("A", "wall", Amount.area(area)))
                 .from(block().source()));
         sheet.add(Line.answer("mass-filled", "Mass of the wall when filled", Amount.mass(filled * area))
                 .by(
                         "M = (g + f q) A",
-                        term("g", "a square metre before", Amount.number(hollow, 1, "kg/m2")),
+                        term("g", "its area before", Amount.massPerArea(hollow)),
                         term("f", "share of the cells", Amount.percent(filledPercent / 100.0)),
                         term(
                                 "q",
-                                "grout of a square metre",
-                                Amount.number(
-                                        filledPercent == 0 ? 0 : (filled - hollow) * 100 / filledPercent, 1, "kg/m2")),
+                                "grout in its area",
+                                Amount.massPerArea(filledPercent == 0 ? 0 : (filled - hollow) * 100 / filledPercent)),
                         term("A", "wall", Amount.area(area)))
                 .from(block().source())
                 .heed("It rests on the footing: soil and footing must carry it."));

@@ -102,7 +102,7 @@ public record BondBeam(
                 .by(
                         "M = S g",
                         term("S", "bars without laps", Amount.length(run)),
-                        term("g", "mass of a metre", Amount.number(bar.kilogramsPerMetre(), 3, "kg/m")))
+                        term("g", "mass of its length", Amount.massPerLength(bar.kilogramsPerMetre())))
                 .from(Sources.BAR_TABLE));
     }
 }

@@ -36,8 +36,8 @@ public record Coating(
         @Described(value = "Waste in percent.", least = "0", most = "50", usual = "0")
         int wastePercent,
 
-        @Described(value = "Square metres coated in an hour of labour.", least = "0.5", most = "100", usual = "7.4")
-        BigDecimal squareMetresPerHour,
+        @Described(value = "Area coated in an hour of labour.", least = "0.5 m2", most = "100 m2", usual = "80 ft2")
+        Area areaPerHour,
 
         @Described(value = "Hours to prepare and clean up.", least = "0", most = "40", usual = "1.2")
         BigDecimal otherHours) {
@@ -62,15 +62,12 @@ public record Coating(
                                 term("V", "needed", Amount.liquid(liquid)),
                                 term("p", "in a can", Amount.liquid(pack.amount())))
                         .heed("Keep from freezing; mind the can's limits of temperature and damp, and fresh air."))
-                .add(Line.labour(coated / squareMetresPerHour.doubleValue() + otherHours.doubleValue())
+                .add(Line.labour(coated / areaPerHour.amount() + otherHours.doubleValue())
                         .by(
                                 "T = A n / r + f",
                                 term("A", "area", Amount.area(area.amount())),
                                 term("n", "coats", Amount.count(coats, "")),
-                                term(
-                                        "r",
-                                        "square metres an hour",
-                                        Amount.number(squareMetresPerHour.doubleValue(), 2, "m2/h")),
+                                term("r", "area in an hour", Amount.area(areaPerHour.amount())),
                                 term("f", "preparing", Amount.hours(otherHours.doubleValue())))
                         .from(Source.PRACTICE))
                 .done();

@@ -211,7 +211,7 @@ public record CutList(
             }
             sheet.add(Line.answer("waste", "Left-overs too short to keep", Amount.length(waste)));
             addKept(kept);
-            sheet.add(new Table("How to cut", List.of("Times", "From", "Pieces", "Left over"), rows));
+            sheet.add(new Table("Bars and left-overs", List.of("Times", "From", "Pieces", "Left over"), rows));
         }
 
         private List<Map.Entry<Pattern, Integer>> inOrder() {

@@ -2,7 +2,6 @@ package org.firmset.trade.takeoff;
 
 import static org.firmset.trade.trace.Term.term;
 
-import java.math.BigDecimal;
 import org.firmset.measure.Described;
 import org.firmset.measure.Length;
 import org.firmset.measure.Volume;
@@ -33,8 +32,8 @@ public record Dig(
                 usual = "10")
         int shrinkPercent,
 
-        @Described(value = "Cubic metres dug in an hour of labour.", least = "0.05", most = "60", usual = "0.38")
-        BigDecimal cubicMetresPerHour) {
+        @Described(value = "Ground dug in an hour of labour.", least = "0.05 m3", most = "60 m3", usual = "0.5 yd3")
+        Volume volumePerHour) {
 
     private static final double UNSUPPORTED_DEPTH = 1.2;
 
@@ -71,11 +70,11 @@ public record Dig(
                                 term("V", "in the ground", Amount.bulk(bank)),
                                 term("K", "kept", Amount.bulk(kept)),
                                 term("s", "swell", Amount.percent(swell))));
-        sheet.add(Line.labour(bank / cubicMetresPerHour.doubleValue())
+        sheet.add(Line.labour(bank / volumePerHour.amount())
                 .by(
                         "T = V / r",
                         term("V", "in the ground", Amount.bulk(bank)),
-                        term("r", "cubic metres an hour", Amount.number(cubicMetresPerHour.doubleValue(), 2, "m3/h")))
+                        term("r", "dug in an hour", Amount.bulk(volumePerHour.amount())))
                 .from(Source.practice("half a cubic yard an hour by hand"))
                 .heed("Have buried lines marked first; keep spoil and machines back from the edge."));
         if (depth.amount() > UNSUPPORTED_DEPTH) {

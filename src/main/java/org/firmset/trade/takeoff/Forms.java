@@ -2,7 +2,6 @@ package org.firmset.trade.takeoff;
 
 import static org.firmset.trade.trace.Term.term;
 
-import java.math.BigDecimal;
 import org.firmset.measure.Described;
 import org.firmset.measure.Length;
 import org.firmset.trade.trace.Amount;
@@ -48,8 +47,8 @@ public record Forms(
         @Described(value = "Waste in percent.", least = "0", most = "50", usual = "0")
         int wastePercent,
 
-        @Described(value = "Edge formed in an hour of labour, in metres.", least = "0.2", most = "30", usual = "3")
-        BigDecimal metresPerHour) {
+        @Described(value = "Edge formed in an hour of labour.", least = "0.2 m", most = "30 m", usual = "10 ft")
+        Length edgePerHour) {
 
     private static final double HIGH = 2 * 0.3048;
 
@@ -100,12 +99,12 @@ public record Forms(
                         term("w", "waste", Amount.percent(wastePercent / 100.0)),
                         term("L", "length of a board", Amount.length(boardLength)))
                 .heed("Brace forms; do not strip, load or lean on them early. Do not build form boards into a frame."));
-        sheet.add(Line.labour(run / metresPerHour.doubleValue())
+        sheet.add(Line.labour(run / edgePerHour.amount())
                 .by(
                         "T = (E + I) / r",
                         term("E", "edge", Amount.length(edge)),
                         term("I", "inner forms", Amount.length(inner)),
-                        term("r", "metres an hour", Amount.number(metresPerHour.doubleValue(), 2, "m/h")))
+                        term("r", "edge in an hour", Amount.length(edgePerHour)))
                 .from(Source.PRACTICE));
         return sheet.done();
     }

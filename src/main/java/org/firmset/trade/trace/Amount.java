@@ -43,6 +43,9 @@ public sealed interface Amount {
     /** A number with a unit that is the same everywhere, or none: 0.779, 9.6 h, 12 d, 10 %. */
     record Number(double value, int decimals, String unit) implements Amount {}
 
+    /** A number that has one unit for people who use US customary units and another for everybody else: lb/ft, kg/m. */
+    record Both(Number metric, Number us) implements Amount {}
+
     /** A date. */
     record On(LocalDate date) implements Amount {}
 
@@ -162,6 +165,22 @@ public sealed interface Amount {
     /** @param share 0.1 is shown as 10 % */
     static Amount percent(double share) {
         return new Number(share * 100, 1, "%");
+    }
+
+    /** Mass of a metre in kilograms. */
+    static Amount massPerLength(double kilograms) {
+        return new Both(new Number(kilograms, 3, "kg/m"), new Number(kilograms * 0.3048 / 0.45359237, 3, "lb/ft"));
+    }
+
+    /** Mass of a square metre in kilograms. */
+    static Amount massPerArea(double kilograms) {
+        double pounds = kilograms * 0.3048 * 0.3048 / 0.45359237;
+        return new Both(new Number(kilograms, 1, "kg/m2"), new Number(pounds, 1, "lb/ft2"));
+    }
+
+    /** How many for a square metre. */
+    static Amount perArea(double number) {
+        return new Both(new Number(number, 2, "a m2"), new Number(number * 0.3048 * 0.3048, 3, "a ft2"));
     }
 
     static Amount hours(double hours) {

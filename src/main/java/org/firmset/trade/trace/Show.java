@@ -28,6 +28,7 @@ public final class Show {
             case Amount.Count count -> counted(count.number(), count.noun());
             case Amount.Packs packs -> packs(packs);
             case Amount.Number number -> number(number);
+            case Amount.Both both -> number(units == UnitSystem.US ? both.us() : both.metric());
             case Amount.On on -> DATE.format(on.date());
             case Amount.Word word -> word.text();
         };

@@ -163,6 +163,7 @@ final class Given {
             case Amount.Count count -> count.number();
             case Amount.Quantity quantity -> amount(quantity.measured());
             case Amount.Number number -> number.value();
+            case Amount.Both both -> both.metric().value();
             case Amount.Packs packs -> packs.exact();
             case Amount.On _, Amount.Word _ -> throw new AssertionError(amount + " has no number");
         };

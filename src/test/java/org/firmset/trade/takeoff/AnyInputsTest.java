@@ -73,6 +73,8 @@ class AnyInputsTest {
             case Amount.Count count -> count.number() >= 0;
             case Amount.Packs packs -> packs.exact() >= 0 && Double.isFinite(packs.exact());
             case Amount.Number number -> number.value() >= 0 && Double.isFinite(number.value());
+            case Amount.Both both ->
+                both.metric().value() >= 0 && Double.isFinite(both.us().value());
             case Amount.On on -> on.date().getYear() > 2000;
             case Amount.Word word -> !word.text().isBlank();
         };

@@ -24,7 +24,7 @@ class BarMatTest {
                 bars-across: 8 bars; n = (B - 2 e) / s, rounded down, + 1; B: side they lie across, 12 ft; e: edge, 3 in; \
                 s: distance, 1 ft 6 in
                 length-across: 9 ft 6 in; L - 2 e; L: side they lie along, 10 ft; e: edge, 3 in
-                mass: 104.6 lb; M = S g; S: all bars, 156 ft 6 in; g: mass of a metre, 0.994 kg/m
+                mass: 104.6 lb; M = S g; S: all bars, 156 ft 6 in; g: mass of its length, 0.668 lb/ft
                 ties: 56 crossings; every second one tied is usual
                 """);
     }

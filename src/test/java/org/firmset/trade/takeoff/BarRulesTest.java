@@ -30,7 +30,7 @@ class BarRulesTest {
     @Test
     void everything_about_a_number_4_bar() {
         assertThat(told(bar("no-4"))).isEqualTo("""
-                mass: 0.994 kg/m; m = pi / 4 d^2 490 lb/ft3; d: diameter, 0.5 in
+                mass: 0.668 lb/ft; m = pi / 4 d^2 490 lb/ft3; d: diameter, 0.5 in
                 section: 0.1963 in2; A = pi / 4 d^2; d: diameter, 0.5 in
                 bend: 3 in; D = 6 d; d: diameter, 0.5 in
                 hook-leg: 8 in; l = e + D / 2 + d; e: straight end, 6 in; D: bend, 3 in; d: diameter, 0.5 in

@@ -30,7 +30,7 @@ class BarRunTest {
                 bars-each: 3 bars; n = (R - o) / (l - o), rounded up; R: run, 40 ft; l: bar, 20 ft; o: lap, 1 ft 8 in
                 bars: 9 bars; N = n k; n: bars in one, 3; k: runs, 3
                 in-place: 130 ft; runs with their laps, and corner bars
-                mass: 86.86 lb; M = S g; S: in place, 130 ft; g: mass of a metre, 0.994 kg/m
+                mass: 86.86 lb; M = S g; S: in place, 130 ft; g: mass of its length, 0.668 lb/ft
                 """);
     }
 
@@ -43,7 +43,7 @@ class BarRunTest {
                 corner-bars: 8 bars; c k; c: corners, 4; k: runs, 2
                 corner-cut: 3 ft 10 3/4 in; 2 o - b; o: lap, 2 ft; b: taken off for the bend, 1.251 in
                 in-place: 108 ft 6 in; runs with their laps, and corner bars
-                mass: 72.49 lb; M = S g; S: in place, 108 ft 6 in; g: mass of a metre, 0.994 kg/m
+                mass: 72.49 lb; M = S g; S: in place, 108 ft 6 in; g: mass of its length, 0.668 lb/ft
                 """);
     }
 

@@ -27,7 +27,7 @@ class BentBarTest {
         assertThat(told(bent("106 in, 8 in", "count", "18", "hooks180", "1"))).isEqualTo("""
                 cut-length: 9 ft 10 3/4 in; c = sum - n b + k a; sum: legs, 9 ft 6 in; n: bends, 1; b: taken off for a \
                 bend, 1.251 in; k: hooks of 180 degrees, 1; a: added for a hook, 5.998 in
-                mass: 119 lb; M = n c g; n: bars, 18; c: cut length, 9 ft 10 3/4 in; g: mass of a metre, 0.994 kg/m
+                mass: 119 lb; M = n c g; n: bars, 18; c: cut length, 9 ft 10 3/4 in; g: mass of its length, 0.668 lb/ft
                 labour: 5.5 h; T = n (1 + b) / r + s; n: bars, 18; b: bends and hooks of each, 2; r: cuts and bends an \
                 hour, 12; s: bench, 1 h
                 """);

@@ -35,13 +35,13 @@ class BlockWallTest {
                 blocks-in-course: 26 blocks; c = (2 (L + B) - 4 t) / l; L: length outside, 9 ft 4 in; B: width outside, \
                 9 ft 4 in; t: width of the wall, 8 in; l: block with its joint, 1 ft 4 in
                 blocks-net: 73.5 blocks; N = c n - o p; c: blocks in a course, 26; n: courses, 3; o: openings, 4 ft2; \
-                p: blocks for an area, 12.11 a m2
+                p: blocks for an area, 1.125 a ft2
                 blocks: 78 blocks (77.18); N (1 + w), rounded up once; N: blocks without waste, 73.5; w: waste, 5 %
                 mortar: 7 bags (6.431); M = N / b, rounded up; N: blocks with waste, 77.2; b: blocks for a bag, 12
                 labour: 17.1 h; T = N / r + f; N: blocks laid, 73.5; r: blocks an hour, 5; f: layout and clearing up, 2.4 h
-                mass-hollow: 2,384 lb; M = g A; g: a square metre, without the mortar, 178.1 kg/m2; A: wall, 65.33 ft2
-                mass-filled: 3,970 lb; M = (g + f q) A; g: a square metre before, 178.1 kg/m2; f: share of the cells, 50 %; \
-                q: grout of a square metre, 237.2 kg/m2; A: wall, 65.33 ft2
+                mass-hollow: 2,384 lb; M = g A; g: its area, without the mortar, 36.5 lb/ft2; A: wall, 65.33 ft2
+                mass-filled: 3,970 lb; M = (g + f q) A; g: its area before, 36.5 lb/ft2; f: share of the cells, 50 %; \
+                q: grout in its area, 48.6 lb/ft2; A: wall, 65.33 ft2
                 """);
     }
 

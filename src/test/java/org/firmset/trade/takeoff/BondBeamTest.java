@@ -18,7 +18,7 @@ class BondBeamTest {
                 u: trough, 4.5 in; L: length, 40 ft; m: blocks, 30; a: cores of a block from above, 64.7 in2; h: course, \
                 8 in; p: cells that take grout below the trough, 25 %; k: bars, 2; A: section of #4, 0.1963 in2
                 bar-length: 160 ft; S = n k L; n: beams, 2; k: bars, 2; L: length, 40 ft
-                bar-mass: 106.9 lb; M = S g; S: bars without laps, 160 ft; g: mass of a metre, 0.994 kg/m
+                bar-mass: 106.9 lb; M = S g; S: bars without laps, 160 ft; g: mass of its length, 0.668 lb/ft
                 volume-with-waste: 16.02 ft3; G = V (1 + w); V: net volume, 14.56 ft3; w: waste, 10 %
                 bags: 27 bags (26.69);""");
     }

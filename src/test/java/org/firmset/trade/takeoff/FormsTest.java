@@ -20,7 +20,7 @@ class FormsTest {
                 boards: 9 boards (8.531); N = ((E + I) r + s l) (1 + w) / L, rounded up; E: edge, 44 ft; I: inner forms, \
                 10 ft; r: boards above each other, 2; s: stakes, 11; l: length of a stake, 2 ft; w: waste, 5 %; L: length of \
                 a board, 16 ft
-                labour: 5.49 h; T = (E + I) / r; E: edge, 44 ft; I: inner forms, 10 ft; r: metres an hour, 3 m/h
+                labour: 5.4 h; T = (E + I) / r; E: edge, 44 ft; I: inner forms, 10 ft; r: edge in an hour, 10 ft
                 """);
     }
 

@@ -173,7 +173,7 @@ class GoodsTest {
                     liquid: 8.404 gal; V = A n v / c (1 + w); A: area, 382 ft2; n: coats, 2; v: so much, 1 gal; c: covers, \
                     100 ft2; w: waste, 10 %
                     cans: 2 cans (1.681); rounded up; V: needed, 8.404 gal; p: in a can, 5 gal
-                    labour: 10.79 h; T = A n / r + f; A: area, 382 ft2; n: coats, 2; r: square metres an hour, 7.4 m2/h; \
+                    labour: 10.75 h; T = A n / r + f; A: area, 382 ft2; n: coats, 2; r: area in an hour, 80 ft2; \
                     f: preparing, 1.2 h
                     """);
         }

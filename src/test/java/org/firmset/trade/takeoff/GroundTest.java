@@ -45,14 +45,13 @@ class GroundTest {
                     compacted: 4.741 yd3; V = A d; A: area, 64 ft2; d: depth, 2 ft
                     loose: 5.362 yd3; L = (V - r) / c (1 + w); V: compacted, 4.741 yd3; r: rubble, 0.3704 yd3; c: compacted \
                     for loose, 0.856; w: waste, 5 %
-                    mass: 6.883 ton; M = (V - r) g (1 + w); V - r: compacted, without rubble, 4.37 yd3; g: a compacted cubic \
-                    metre, 111.1 lb/ft3; w: waste, 5 %
+                    mass: 6.883 ton; M = (V - r) g (1 + w); V - r: compacted, without rubble, 4.37 yd3; g: density when compacted, 111.1 lb/ft3; w: waste, 5 %
                     lifts: 4 layers; n = d / (l c), rounded up; d: depth, 2 ft; l: loose layer, 8 in; c: compacted for loose, \
                     0.856
                     compacting: 12 min; t = n p A / (b v); n: layers, 4; p: passes, 4; A: area, 64 ft2; b: plate, 1 ft 8 in; \
-                    v: speed, 15 m/min
-                    labour: 7.4 h; T = L / r + t; L: loose, 5.362 yd3; r: cubic metres an hour, 0.57 m3/h; t: compacting, \
-                    0.21 h
+                    v: way in a minute, 50 ft
+                    labour: 7.35 h; T = L / r + t; L: loose, 5.362 yd3; r: moved in an hour, 0.75 yd3; t: compacting, \
+                    0.2 h
                     """);
         }
 
@@ -64,8 +63,8 @@ class GroundTest {
                     "looseLift", "0.2 m",
                     "passes", "3",
                     "plate", "0.5 m",
-                    "metresPerMinute", "10",
-                    "cubicMetresPerHour", "2");
+                    "pacePerMinute", "10 m",
+                    "volumePerHour", "2 m3");
             assertThat(amount(fill, "loose", "m3")).isCloseTo(8, within(1e-9));
             assertThat(line(fill, "loose").source().known()).isEqualTo(Known.PRACTICE);
             assertThat(line(fill(), "loose").source().known()).isEqualTo(Known.MEMORY);
@@ -150,7 +149,7 @@ class GroundTest {
                     loose: 7.407 yd3; L = V (1 + s); V: in the ground, 5.926 yd3; s: swell, 25 %
                     kept: 4.444 yd3; K = B / (1 - k); B: put back, 4 yd3; k: shrink, 10 %
                     haul-off: 1.852 yd3; H = (V - K) (1 + s); V: in the ground, 5.926 yd3; K: kept, 4.444 yd3; s: swell, 25 %
-                    labour: 11.92 h; T = V / r; V: in the ground, 5.926 yd3; r: cubic metres an hour, 0.38 m3/h
+                    labour: 11.85 h; T = V / r; V: in the ground, 5.926 yd3; r: dug in an hour, 0.5 yd3
                     """);
         }
 

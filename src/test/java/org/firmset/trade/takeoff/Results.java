@@ -111,6 +111,7 @@ public final class Results {
             case Amount.Count count -> count.number();
             case Amount.Packs packs -> packs.exact();
             case Amount.Number number -> number.value();
+            case Amount.Both both -> both.metric().value();
             case Amount.On on -> throw new AssertionError("a date: " + on.date());
             case Amount.Word word -> throw new AssertionError("a word: " + word.text());
         };

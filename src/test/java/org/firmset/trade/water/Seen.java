@@ -30,6 +30,7 @@ public final class Seen {
             case Amount.Quantity quantity ->
                 Units.in(quantity.measured(), unit, 9).doubleValue();
             case Amount.Number number -> number.value();
+            case Amount.Both both -> both.metric().value();
             case Amount.Count count -> count.number();
             case Amount.Packs packs -> packs.exact();
             case Amount.On on -> on.date().toEpochDay();

@@ -1,0 +1,327 @@
+package org.firmset.plan.search;
+
+import java.util.Arrays;
+
+/**
+ * A bound on the weighted finishes without a solver. For every set of subprojects the day before which they cannot all be
+ * finished: the work that must lie between any two days may not be more than those days hold in hours, in hours with
+ * people enough, and in energy. One of a set is finished last, so the least sum over all orders of finishing follows.
+ * A target is refuted when the deadlines it sets leave less than it needs.
+ */
+final class LaneBound {
+    private static final int MOST_LANES = 7;
+    private static final int MOST_PASSES = 4;
+    private static final long QUARTERS = 4;
+
+    private final Model model;
+    private final Windows windows;
+    private final int[] open;
+    private final boolean[][] wanted;
+    private final int[] crews;
+    private final long[][] hours;
+    private final long[] energy;
+
+    /** For each set of open subprojects the earliest site day on which it can be finished. */
+    private final int[] last;
+
+    LaneBound(Model model, Windows windows) {
+        this.model = model;
+        this.windows = windows;
+        open = openLanes();
+        wanted = new boolean[1 << open.length][];
+        crews = model.problem.stages().stream()
+                .mapToInt(s -> s.crew())
+                .distinct()
+                .sorted()
+                .toArray();
+        hours = new long[crews.length][model.dayCount() + 1];
+        energy = new long[model.dayCount() + 1];
+        addUp();
+        last = new int[1 << open.length];
+        Arrays.fill(last, -1);
+    }
+
+    private int[] openLanes() {
+        int[] lanes = new int[model.laneIndex.size()];
+        int count = 0;
+        for (int lane = 0; lane < lanes.length; lane++) {
+            if (windows.earliestFinishOfLane(lane) != Windows.NOTHING_LEFT) {
+                lanes[count++] = lane;
+            }
+        }
+        return Arrays.copyOf(lanes, Math.min(count, MOST_LANES));
+    }
+
+    private void addUp() {
+        for (int d = 0; d < model.dayCount(); d++) {
+            var day = model.days.get(d);
+            for (int c = 0; c < crews.length; c++) {
+                hours[c][d + 1] = hours[c][d] + (day.people() >= crews[c] ? day.labourQuarters() : 0);
+            }
+            energy[d + 1] =
+                    energy[d] + day.harvestWattHours() + model.problem.site().generatorWattHoursPerDay();
+        }
+    }
+
+    /** Stages of the subprojects of a set and all that come before them. */
+    private boolean[] wanted(int set) {
+        boolean[] known = wanted[set];
+        if (known == null) {
+            known = new boolean[model.stageCount];
+            for (int s : windows.order().reversed()) {
+                known[s] |= isOf(set, model.laneOf[s]);
+                if (known[s] && !model.stage(s).finished()) {
+                    for (Link link : model.before.get(s)) {
+                        known[link.from] = true;
+                    }
+                }
+            }
+            wanted[set] = known;
+        }
+        return known;
+    }
+
+    private boolean isOf(int set, int lane) {
+        for (int i = 0; i < open.length; i++) {
+            if (open[i] == lane) {
+                return (set & 1 << i) != 0;
+            }
+        }
+        return false;
+    }
+
+    /** No plan has a lower sum of weight times days to the finish. */
+    long bound() {
+        raise(noDeadlines());
+        return leastSums()[last.length - 1] + rest();
+    }
+
+    private int[] noDeadlines() {
+        int[] none = new int[model.laneIndex.size()];
+        Arrays.fill(none, model.dayCount() - 1);
+        return none;
+    }
+
+    /** Subprojects beyond those that sets are made of count as if they had every day to themselves. */
+    private long rest() {
+        long sum = 0;
+        for (int lane = 0; lane < model.laneIndex.size(); lane++) {
+            int day = windows.earliestFinishOfLane(lane);
+            if (day != Windows.NOTHING_LEFT && !isOpen(lane)) {
+                sum += weight(lane) * days(day);
+            }
+        }
+        return sum;
+    }
+
+    private boolean isOpen(int lane) {
+        for (int other : open) {
+            if (other == lane) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private long weight(int lane) {
+        return model.problem.subprojects().get(lane).weight();
+    }
+
+    private long days(int day) {
+        int epoch = model.dayEpoch[Math.min(day, model.dayCount() - 1)];
+        return epoch - model.statusEpoch + 1L;
+    }
+
+    /** Of every set the least sum, whichever order its subprojects finish in. */
+    private long[] leastSums() {
+        long[] sums = new long[last.length];
+        for (int set = 1; set < sums.length; set++) {
+            sums[set] = Long.MAX_VALUE;
+            for (int i = 0; i < open.length; i++) {
+                if ((set & 1 << i) != 0) {
+                    sums[set] = Math.min(sums[set], sums[set & ~(1 << i)] + weight(open[i]) * days(last[set]));
+                }
+            }
+        }
+        return sums;
+    }
+
+    /** Site days after which no subproject may finish in a plan of this sum; under the first day where none is left. */
+    int[] deadlines(long target) {
+        long[] sums = leastSums();
+        int all = last.length - 1;
+        int[] result = noDeadlines();
+        for (int i = 0; i < open.length; i++) {
+            long days = (target - rest() - sums[all & ~(1 << i)]) / Math.max(1, weight(open[i]));
+            long epoch = Math.clamp(model.statusEpoch + days - 1, 0, Integer.MAX_VALUE / 2);
+            result[open[i]] = days < 1 ? -1 : model.dayFrom((int) epoch + 1) - 1;
+        }
+        return result;
+    }
+
+    /** Raises the earliest finishes of all sets as far as the deadlines allow to see; false when there is none left. */
+    private boolean raise(int[] deadlines) {
+        for (int set = 1; set < last.length; set++) {
+            int day = Math.max(0, last[set]);
+            for (int i = 0; i < open.length; i++) {
+                if ((set & 1 << i) != 0) {
+                    day = Math.max(day, Math.max(last[set & ~(1 << i)], windows.earliestFinishOfLane(open[i])));
+                }
+            }
+            int latest = model.dayCount() - 1;
+            int least = day;
+            int most = latest;
+            if (!overloaded(set, least, deadlines)) {
+                last[set] = least;
+                continue;
+            }
+            if (overloaded(set, most, deadlines)) {
+                return false;
+            }
+            while (most - least > 1) {
+                int middle = (least + most) / 2;
+                if (overloaded(set, middle, deadlines)) {
+                    least = middle;
+                } else {
+                    most = middle;
+                }
+            }
+            last[set] = most;
+        }
+        return true;
+    }
+
+    /** Whether a set cannot be finished by a day while all others keep their deadlines. */
+    private boolean overloaded(int set, int day, int[] deadlines) {
+        int[] until = deadlines.clone();
+        for (int i = 0; i < open.length; i++) {
+            if ((set & 1 << i) != 0) {
+                until[open[i]] = Math.min(until[open[i]], day);
+            }
+        }
+        Windows tight = new Windows(model, until);
+        if (tight.areEmpty()) {
+            return true;
+        }
+        // others count as well where they have a deadline of their own
+        boolean others = !Arrays.equals(deadlines, noDeadlines());
+        boolean[] counts = others ? wanted(last.length - 1) : wanted(set);
+        for (int c = 0; c < crews.length; c++) {
+            if (overloaded(tight, counts, c)) {
+                return true;
+            }
+        }
+        return overloadedInEnergy(tight, counts);
+    }
+
+    private int first(Windows tight, int s) {
+        return model.dayFrom(tight.earliestEpoch(s));
+    }
+
+    private boolean overloaded(Windows tight, boolean[] counts, int crew) {
+        long[][] work = new long[model.dayCount()][];
+        for (int s = 0; s < model.stageCount; s++) {
+            if (counts[s] && !model.stage(s).finished() && model.stage(s).crew() >= crews[crew]) {
+                add(
+                        work,
+                        first(tight, s),
+                        tight.latestFinishDay(s),
+                        model.stage(s).labourQuarters());
+            }
+        }
+        return exceeds(work, (from, to) -> hours[crew][to + 1] - hours[crew][from]);
+    }
+
+    private boolean overloadedInEnergy(Windows tight, boolean[] counts) {
+        long[][] work = new long[model.dayCount()][];
+        boolean any = false;
+        for (int s = 0; s < model.stageCount; s++) {
+            long each = model.stage(s).wattHoursPerHour();
+            if (counts[s] && !model.stage(s).finished() && each > 0) {
+                add(
+                        work,
+                        first(tight, s),
+                        tight.latestFinishDay(s),
+                        each * model.stage(s).labourQuarters());
+                any = true;
+            }
+        }
+        long full = model.problem.site().usableWattHours();
+        return any
+                && exceeds(
+                        work,
+                        (from, to) -> QUARTERS
+                                * (energy[to + 1]
+                                        - energy[from]
+                                        + full * (model.tripOfDay[to] - model.tripOfDay[from] + 1)));
+    }
+
+    private void add(long[][] work, int first, int last, long amount) {
+        if (work[first] == null) {
+            work[first] = new long[model.dayCount()];
+        }
+        work[first][last] += amount;
+    }
+
+    private interface Room {
+        long between(int from, int to);
+    }
+
+    /** Whether what must begin on or after some day and end by another is more than the days between hold. */
+    private boolean exceeds(long[][] work, Room room) {
+        long[] byEnd = new long[model.dayCount()];
+        for (int from = work.length - 1; from >= 0; from--) {
+            if (work[from] == null) {
+                continue;
+            }
+            for (int d = from; d < byEnd.length; d++) {
+                byEnd[d] += work[from][d];
+            }
+            long sum = 0;
+            for (int to = from; to < byEnd.length; to++) {
+                sum += byEnd[to];
+                if (byEnd[to] > 0 && sum > room.between(from, to)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether no plan has a sum of at most this. */
+    boolean refutes(long target) {
+        int[] before = last.clone();
+        boolean refuted = false;
+        for (int pass = 0; pass < MOST_PASSES && !refuted; pass++) {
+            int[] deadlines = deadlines(target);
+            int[] known = last.clone();
+            refuted = leastSums()[last.length - 1] + rest() > target || !raise(deadlines);
+            if (Arrays.equals(known, last)) {
+                break;
+            }
+        }
+        refuted |= leastSums()[last.length - 1] + rest() > target;
+        // what was raised holds for plans of this sum only
+        System.arraycopy(before, 0, last, 0, last.length);
+        return refuted;
+    }
+
+    /**
+     * The highest bound that refuting targets one after the other gives, found by halving.
+     *
+     * @param known a sum that a plan has
+     */
+    long sharpened(long known) {
+        long least = bound();
+        long most = known;
+        while (least < most) {
+            long middle = least + (most - least - 1) / 2;
+            if (refutes(middle)) {
+                least = middle + 1;
+            } else {
+                most = middle;
+            }
+        }
+        return least;
+    }
+}
