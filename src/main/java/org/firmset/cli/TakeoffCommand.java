@@ -34,7 +34,7 @@ final class TakeoffCommand {
                 .orElseThrow(() -> new NotUnderstood(
                         "'" + words.getFirst() + "' is no kind of takeoff; 'firmset takeoff' lists them"));
         if (words.size() == 1) {
-            return inputs(kind);
+            return inputs(kind, units);
         }
         return work(kind, texts(words.subList(1, words.size())), units);
     }
@@ -49,18 +49,16 @@ final class TakeoffCommand {
         return Commands.DONE;
     }
 
-    private int inputs(Kind<?> kind) {
+    private int inputs(Kind<?> kind, UnitSystem units) {
         out.printf("%s: %s%n%n", kind.name(), kind.purpose());
-        Inputs.of(kind).forEach(i -> input(i.part()));
+        Inputs.of(kind).forEach(i -> input(i.part(), units));
         out.printf("%nSuch as: firmset takeoff %s %s%n", kind.key(), example(kind));
         return Commands.DONE;
     }
 
-    private void input(Part part) {
+    private void input(Part part, UnitSystem units) {
         String usual = part.described().usual();
-        String least = part.described().least();
-        String most = part.described().most();
-        String range = least.isEmpty() || most.isEmpty() ? "" : " From " + least + " to " + most + ".";
+        String range = part.range(units).isEmpty() ? "" : " " + part.range(units);
         String words = part.type().isEnum()
                 ? " One of " + String.join(", ", Words.allOf(part.type()).toList()) + "."
                 : "";
@@ -68,13 +66,19 @@ final class TakeoffCommand {
         out.printf("  %-20s %s%s%s%s%n", part.name(), part.described().value(), range, words, without);
     }
 
+    /** What is needed, or where nothing is, some inputs with their usual values. */
     private static String example(Kind<?> kind) {
-        return Inputs.of(kind).stream()
-                .map(Inputs.Input::part)
+        List<Part> parts = Inputs.of(kind).stream().map(Inputs.Input::part).toList();
+        List<String> needed = parts.stream()
                 .filter(p -> !p.optional() && p.usual() == null)
                 .map(p -> p.name() + "=...")
-                .reduce((a, b) -> a + " " + b)
-                .orElse("");
+                .toList();
+        List<String> usual = parts.stream()
+                .filter(p -> p.usual() != null)
+                .limit(3)
+                .map(p -> "\"" + p.name() + "=" + p.described().usual() + "\"")
+                .toList();
+        return String.join(" ", needed.isEmpty() ? usual : needed);
     }
 
     private static Map<String, String> texts(List<String> words) {

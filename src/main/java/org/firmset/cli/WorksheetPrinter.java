@@ -29,7 +29,8 @@ final class WorksheetPrinter {
     String text() {
         line("%s", kind.name());
         results();
-        worksheet.findings().forEach(this::finding);
+        worksheet.weightiestFirst().forEach(this::finding);
+        worksheet.cautions().forEach(c -> line("Caution: %s", c));
         worksheet.cuts().forEach(this::cut);
         worksheet.tables().forEach(this::table);
         line("");
@@ -103,8 +104,5 @@ final class WorksheetPrinter {
             line("    %s", Show.terms(figure, units));
         }
         line("    Source: %s", figure.source().words());
-        if (figure.caution() != null) {
-            line("    Heed: %s", figure.caution());
-        }
     }
 }

@@ -74,8 +74,11 @@ class CommandsTest {
         assertThat(run("takeoff")).isZero();
         assertThat(printed()).contains("wall-fill", "cut-list", "Quantities");
         out.reset();
-        assertThat(run("takeoff", "slab")).isZero();
+        assertThat(run("takeoff", "slab", "--units", "metric")).isZero();
         assertThat(printed()).contains("thickness", "From 40 mm to 1 m.", "Usually 10.", "Needed.");
+        out.reset();
+        assertThat(run("takeoff", "tank")).isZero();
+        assertThat(printed()).contains("From 4.409 lb", "Such as: firmset takeoff tank \"shape=nominal\"");
     }
 
     @Test
@@ -83,7 +86,7 @@ class CommandsTest {
         assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in"))
                 .isZero();
         assertThat(printed())
-                .contains("43 bags (42.77)", "V = N n v / 2 - b", "ASTM C90-06", "Heed: Blocks taper")
+                .contains("43 bags (42.77)", "V = N n v / 2 - b", "ASTM C90-06", "Caution: Blocks taper")
                 .contains("9.75 h");
         out.reset();
         assertThat(run("takeoff", "wall-fill", "length=112 in", "width=112 in", "height=24 in", "--units", "metric"))

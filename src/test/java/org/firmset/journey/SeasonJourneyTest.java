@@ -198,8 +198,16 @@ class SeasonJourneyTest {
         shoot(page, "takeoff-changed");
         page.getByText("Keep this takeoff").click();
         assertThat(heading(page, "^Takeoffs$")).isVisible();
+        page.setViewportSize(390, 880);
         page.navigate(address + "stages/water-cap-pour");
         assertThat(page.locator(".fs-sheet")).containsText("74 × Concrete mix, 80 lb");
+        assertThat(page.locator(".fs-sheet")).containsText("the takeoffs reckon with");
+        assertThat(page.locator(".fs-plan-note")).containsText("Moved");
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(sideways)
+                .as("sideways scroll on a phone while the plan says what moved")
+                .isEqualTo(0);
+        shoot(page, "takeoff-moved-phone");
         page.getByText("Cap", new Page.GetByTextOptions().setExact(true)).click();
         assertThat(heading(page, "^Cap$")).isVisible();
         page.context().close();

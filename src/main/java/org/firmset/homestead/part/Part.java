@@ -10,10 +10,12 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Described;
+import org.firmset.measure.Dimension;
 import org.firmset.measure.Measured;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.measure.Worded;
+import org.firmset.trade.trace.Show;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -108,6 +110,14 @@ public record Part(
             return truth(stripped);
         }
         boolean number = type == int.class || type == Integer.class || type == BigDecimal.class;
+        if (number && name.endsWith("Percent") && stripped.endsWith("%")) {
+            return entered(stripped.substring(0, stripped.length() - 1));
+        }
+        @Nullable Dimension dimension = Scalars.DIMENSIONS.get(type);
+        if (stripped.equals("0") && dimension != null && dimension != Dimension.TEMPERATURE) {
+            // nothing is nothing in every unit
+            return dimension.of(BigDecimal.ZERO);
+        }
         return Scalars.read(
                 number
                         ? JsonNodeFactory.instance.numberNode(numberIn(stripped))
@@ -133,6 +143,19 @@ public record Part(
             throw new ScalarFault("is not a number", "Write a number such as 12");
         }
         return new BigDecimal(text);
+    }
+
+    /** The allowed range in a person's units: "From 1 9/16 in to 3 ft 3 3/8 in."; empty when there are not two ends. */
+    public String range(UnitSystem units) {
+        if (described.least().isEmpty() || described.most().isEmpty()) {
+            return "";
+        }
+        return "From " + limit(described.least(), units) + " to " + limit(described.most(), units) + ".";
+    }
+
+    private String limit(String text, UnitSystem units) {
+        @Nullable Dimension dimension = Scalars.DIMENSIONS.get(type);
+        return dimension == null ? text : Show.measured(Units.parse(dimension, text), units);
     }
 
     /** The text that {@link #entered} reads back, in the units of a person. */

@@ -23,22 +23,25 @@ import org.firmset.homestead.part.Part;
 import org.firmset.homestead.part.Words;
 import org.firmset.homestead.takeoff.InputFault;
 import org.firmset.homestead.takeoff.Inputs;
+import org.firmset.measure.UnitSystem;
 import org.firmset.trade.trace.Kind;
 import org.jspecify.annotations.Nullable;
 
 /** The inputs of a calculator. What people write stays as they wrote it; an empty field means the usual value. */
 final class TakeoffForm extends Div {
+    private final UnitSystem units;
     private final Map<String, Supplier<String>> readings = new LinkedHashMap<>();
     private final Map<String, HasValidation> fields = new LinkedHashMap<>();
     private final List<HasValue<?, ?>> watched = new ArrayList<>();
 
-    TakeoffForm(Kind<?> kind, Map<String, String> texts) {
+    /** @param units those of the person, for the allowed ranges */
+    TakeoffForm(Kind<?> kind, Map<String, String> texts, UnitSystem units) {
+        this.units = units;
         Shelf first = new Shelf();
         Shelf more = new Shelf();
         for (Inputs.Input input : Inputs.of(kind)) {
             String text = texts.getOrDefault(input.part().name(), "");
-            boolean needed = input.part().usual() == null && !input.part().optional();
-            boolean seen = needed || input.part().type().isEnum() || !text.isEmpty();
+            boolean seen = !text.isEmpty() || isInFront(input);
             (seen ? first : more).add(input.group(), field(input.part(), text));
         }
         add(first);
@@ -46,6 +49,18 @@ final class TakeoffForm extends Div {
             Details details = new Details("More inputs, as usual until changed", more);
             add(details);
         }
+    }
+
+    /** Dimensions and choices stand in front; rates, waste, bags and what is mostly nothing can be unfolded. */
+    private static boolean isInFront(Inputs.Input input) {
+        Part part = input.part();
+        boolean needed = part.usual() == null && !part.optional();
+        boolean folded = List.of("Mix", "Embedded").contains(input.group())
+                || part.optional()
+                || part.type() == boolean.class
+                || part.described().usual().matches("(0|0 .*|none)")
+                || part.name().matches(".*(PerHour|PerMinute|Hours|wastePercent|kerf)");
+        return needed || part.type().isEnum() || input.group().equals("Wall") || !folded;
     }
 
     /** Fields one after the other, those of a group in a frame. */
@@ -133,11 +148,8 @@ final class TakeoffForm extends Div {
         return field;
     }
 
-    private static String help(Part part) {
-        String least = part.described().least();
-        String most = part.described().most();
-        String range = least.isEmpty() || most.isEmpty() ? "" : " From " + least + " to " + most + ".";
-        return part.described().value() + range;
+    private String help(Part part) {
+        return (part.described().value() + " " + part.range(units)).strip();
     }
 
     private <C extends AbstractField<C, ?>> void watch(Part part, C field, Supplier<String> reading) {

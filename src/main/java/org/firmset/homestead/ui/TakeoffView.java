@@ -84,7 +84,7 @@ class TakeoffView extends Div implements BeforeEnterObserver {
         result.addClassName("fs-worked");
         result.getElement().setAttribute("aria-live", "polite");
         KeepForm keep = new KeepForm(homestead, kind, takeoff);
-        TakeoffForm form = new TakeoffForm(kind, texts);
+        TakeoffForm form = new TakeoffForm(kind, texts, homestead.units());
         form.onChange(() -> work(form, kind, homestead, result, keep));
         Section inputs = new Section(new H2("Inputs"), form);
         inputs.addClassName("fs-takeoff-inputs");
@@ -106,6 +106,11 @@ class TakeoffView extends Div implements BeforeEnterObserver {
         switch (Inputs.work(kind, form.texts())) {
             case Worked.Done done -> {
                 keep.offer(done.worksheet());
+                if (form.texts().equals(PlaceInputs.of(homestead, kind))) {
+                    Paragraph example = new Paragraph("These are example values until you enter your own.");
+                    example.addClassName("fs-warning");
+                    result.add(example);
+                }
                 result.add(new WorksheetPanel(done.worksheet(), homestead.units()));
             }
             case Worked.Refused refused -> {

@@ -55,7 +55,12 @@ class TakeoffsView extends Div implements BeforeEnterObserver {
                 new Paragraph(
                         "Quantities from dimensions, every figure with its formula and source. A takeoff that belongs"
                                 + " to a stage gives the stage its materials: change a dimension and the plan follows."));
-        add(ofStages(kept.get().homestead()), kinds());
+        Section kinds = kinds();
+        kinds.setId("kinds");
+        add(
+                new Anchor(HomesteadPages.TAKEOFFS + "#kinds", "Work something out"),
+                ofStages(kept.get().homestead()),
+                kinds);
     }
 
     private static Section ofStages(Homestead homestead) {

@@ -36,9 +36,7 @@ final class WorksheetPanel extends Div {
         this.units = units;
         addClassName("fs-worksheet");
         add(results(worksheet));
-        if (!worksheet.findings().isEmpty()) {
-            add(findings(worksheet.findings()));
-        }
+        add(findings(worksheet));
         worksheet.curves().forEach(c -> add(new Html(new CurveDrawing(c).svg())));
         if (!worksheet.cuts().isEmpty()) {
             add(cuts(worksheet.cuts()));
@@ -65,10 +63,11 @@ final class WorksheetPanel extends Div {
         return section;
     }
 
-    private static Component findings(List<Finding> findings) {
+    /** What is found, the weightiest first, and the cautions of all lines. */
+    private static Component findings(Worksheet worksheet) {
         UnorderedList list = new UnorderedList();
         list.addClassName("fs-findings");
-        for (Finding finding : findings) {
+        for (Finding finding : worksheet.weightiestFirst()) {
             Span word = new Span(
                     switch (finding.weight()) {
                         case NOTE -> "Note";
@@ -77,6 +76,11 @@ final class WorksheetPanel extends Div {
                     });
             word.addClassName(finding.weight() == Finding.Weight.NOTE ? "fs-settled" : "fs-look");
             list.add(new ListItem(word, new Span(" " + finding.text())));
+        }
+        for (String caution : worksheet.cautions()) {
+            Span word = new Span("Caution");
+            word.addClassName("fs-look");
+            list.add(new ListItem(word, new Span(" " + caution)));
         }
         return list;
     }
@@ -140,7 +144,7 @@ final class WorksheetPanel extends Div {
         source.addClassName("fs-source");
         item.add(source);
         if (line.caution() != null) {
-            Span heed = new Span("Heed: " + line.caution());
+            Span heed = new Span("Caution: " + line.caution());
             heed.addClassName("fs-heed");
             item.add(heed);
         }

@@ -38,6 +38,7 @@ import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.shell.Frame;
+import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Show;
 
@@ -45,6 +46,7 @@ import org.firmset.trade.trace.Show;
 @Route(value = "stages/:stage?", layout = Frame.class)
 @PageTitle("Firmset: stages")
 class StagesView extends SeasonPage {
+    private static final double MUCH_MORE = 1.05;
     private static final String STAGES = "stages";
     private static final String WAITS = "waits";
     private static final String SUBPROJECTS = "subprojects";
@@ -183,8 +185,27 @@ class StagesView extends SeasonPage {
             UnorderedList worked = new UnorderedList();
             takeoffs.forEach(t -> worked.add(takeoff(t)));
             section.add(new H3("Worked out from dimensions"), worked);
+            labourDiffers(stage, takeoffs).ifPresent(section::add);
         }
         return section;
+    }
+
+    /** Materials follow from dimensions by themselves, labour is for its owners to set: say where the two part. */
+    private static Optional<Paragraph> labourDiffers(Stage stage, List<Takeoff> takeoffs) {
+        double reckoned = takeoffs.stream()
+                .flatMap(t -> Needs.worksheet(t).stream())
+                .flatMap(w -> w.lines(Line.Role.LABOUR).stream())
+                .mapToDouble(l -> l.amount() instanceof Amount.Number hours ? hours.value() : 0)
+                .sum();
+        double set = stage.labour().quarters() / 4.0;
+        if (reckoned <= set * MUCH_MORE) {
+            return Optional.empty();
+        }
+        Paragraph look =
+                new Paragraph("Look: the takeoffs reckon with " + Show.amount(Amount.hours(reckoned), UnitSystem.METRIC)
+                        + " of labour, the stage has " + stage.labour() + ". Change the stage if you agree.");
+        look.addClassName("fs-warning");
+        return Optional.of(look);
     }
 
     private static ListItem takeoff(Takeoff takeoff) {

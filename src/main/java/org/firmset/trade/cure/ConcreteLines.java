@@ -89,9 +89,7 @@ final class ConcreteLines {
                                 Amount.thin(day.given().leastDimension().amount())))
                 .from(Sources.COLD_LEAST));
         lines.add(Line.answer(
-                        "protection-days",
-                        "Days to keep cold from it when the weather is cold",
-                        Words.counted(day.protectionDays()))
+                        "protection-days", "Days to keep it warm in cold weather", Words.counted(day.protectionDays()))
                 .from(Sources.COLD_PERIOD)
                 .heed("Let it cool slowly afterwards: take insulation off on a mild day"));
         @Nullable LocalDate date = day.given().date();

@@ -127,6 +127,11 @@ record CuringCase(
                 .count();
     }
 
+    /** Whether a night of the protection of a pour on another date is usually under 0 °C. */
+    boolean frostAfter(LocalDate pour) {
+        return IntStream.rangeClosed(0, protectionDays()).anyMatch(day -> nights.on(pour.plusDays(day)) < 0);
+    }
+
     private double night(int day) {
         return nights.on(given.poured().plusDays(day));
     }

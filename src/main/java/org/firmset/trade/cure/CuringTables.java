@@ -75,16 +75,17 @@ final class CuringTables {
         CureTable table = CureTable.of(pour.goal(), pour.temperature(), first, first.plusMonths(MONTHS - 1));
         return new Table(
                 "The same wait after pours on other dates",
-                List.of("poured on", "days to wait", "ready on"),
+                List.of("poured on", "days to wait", "ready on", "frost while it is young"),
                 IntStream.range(0, MONTHS)
                         .mapToObj(first::plusMonths)
-                        .map(date -> month(date, Math.max(table.daysAfter(date), pour.leastDays())))
+                        .map(date -> month(pour, date, Math.max(table.daysAfter(date), pour.leastDays())))
                         .toList());
     }
 
-    private static List<Amount> month(LocalDate date, int days) {
+    private static List<Amount> month(CuringCase pour, LocalDate date, int days) {
         Amount ready = days < Strength.LONGEST_DAYS ? Amount.on(date.plusDays(days)) : NEVER;
-        return List.of(Amount.on(date), waited(days), ready);
+        String frost = pour.frostAfter(date) ? "usual: only if kept warm" : "not usual";
+        return List.of(Amount.on(date), waited(days), ready, Amount.word(frost));
     }
 
     private static Amount waited(int days) {

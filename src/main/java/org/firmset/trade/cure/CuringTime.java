@@ -125,10 +125,7 @@ public final class CuringTime {
     }
 
     private static Line protection(CuringCase pour) {
-        return Line.answer(
-                        "protection-days",
-                        "Days to keep cold from it when the weather is cold",
-                        days(pour.protectionDays()))
+        return Line.answer("protection-days", "Days to keep it warm in cold weather", days(pour.protectionDays()))
                 .from(Sources.COLD_PERIOD)
                 .heed("Cold weather is air under 4.4 °C (40 °F) at any hour of these days");
     }

@@ -21,6 +21,9 @@ record PourCase(PourDay given, double air, double high, double low, double colde
 
     private static final double KMH = 3.6;
 
+    /** Fresh concrete that nobody measured is as warm as the air, but no colder than water from the ground. */
+    private static final double COLDEST_MIX = 4;
+
     /** @throws Refusal when inputs contradict each other */
     static PourCase of(PourDay given) {
         double air = given.airNow().amount();
@@ -35,7 +38,7 @@ record PourCase(PourDay given, double air, double high, double low, double colde
         if (given.water().amount() > given.solids().amount()) {
             throw new Refusal("water", given.water(), "is more than the solids", "Enter less water");
         }
-        double concrete = given.concreteTemperature().amount();
+        double concrete = or(given.concreteTemperature(), Math.max(air, COLDEST_MIX));
         double coldest = Math.min(low, or(given.nightLow(), low));
         return new PourCase(given, air, high, low, coldest, concrete);
     }

@@ -50,10 +50,11 @@ public record PourDay(
         int coldDaysBefore,
 
         @Described(
-                value = "Temperature of the fresh concrete, for masonry of the core fill, as it is placed.",
+                value =
+                        "Temperature of the fresh concrete, for masonry of the core fill, as it is placed; left out for that of the air.",
                 least = "0 degC",
-                most = "50 degC",
-                usual = "20 degC")
+                most = "50 degC")
+        @Nullable
         Temperature concreteTemperature,
 
         @Described(value = "Relative humidity of the air in percent.", least = "0", most = "100", usual = "50")

@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What one ought to know about a day's weather besides the reasons against it. */
 final class PourFindings {
+    /** In degrees Celsius; common practice, no source. */
+    private static final double HOT_FOR_PEOPLE = 32;
+
     /** Hotter water may set cement at once, in degrees Celsius (140 °F; ACI 306R, from memory). */
     private static final double HOT_WATER = 60;
 
@@ -33,6 +36,8 @@ final class PourFindings {
         if (day.given().rainHours() == null) {
             findings.note("No rain is reckoned with; carry sheet for the whole of the day's work all the same.");
         }
+        findings.assumed();
+        findings.people();
         findings.mixing();
         findings.note("Limits of specifications in short; the project's own, the bag and local code come first.");
         return List.copyOf(findings.found);
@@ -57,6 +62,25 @@ final class PourFindings {
         }
         if (day.mean() < 0) {
             warning("At a daily mean under 0 °C (32 °F) concrete gains nothing unless it is kept warm.");
+        }
+    }
+
+    /** What was not given and so was taken for granted. */
+    private void assumed() {
+        if (day.given().airLow() == null && day.given().nightLow() == null) {
+            warning(
+                    "No night temperature is given: the nights are taken to be as warm as the air while placing. Look up the"
+                            + " lows of the day and of the nights after it, and enter them, before you go.");
+        }
+        if (day.given().concreteTemperature() == null) {
+            note("The temperature of the fresh concrete is not given: it is taken to be that of the air.");
+        }
+    }
+
+    private void people() {
+        if (day.high() >= HOT_FOR_PEOPLE) {
+            warning(
+                    "Hot for people too: start early, shade and water for everybody, stop at the first sign of dizziness.");
         }
     }
 

@@ -65,7 +65,7 @@ public record BagMix(
                         term("y", "yield of a bag", Amount.volume(bagYield.amount())))
                 .from(Sources.BAG_LABELS)
                 .heed("The yield printed on the bag comes first."));
-        sheet.add(Line.step("bag-mass", "Mass of the bags", Amount.mass(whole * bagMass.amount()))
+        sheet.add(Line.answer("bag-mass", "Mass of the bags", Amount.mass(whole * bagMass.amount()))
                 .by(
                         "M = B m",
                         term("B", "bags", Amount.count(whole, "")),

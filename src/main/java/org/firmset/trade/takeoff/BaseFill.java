@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 @Described("Fill under a slab or inside walls, laid in layers and compacted.")
 public record BaseFill(
-        @Described("Seen from above.") PlanShape plan,
+        @Described("Shape from above: '12 ft x 10 ft', 'round 8 ft', 'ring 8 ft, 6 ft' or corners.")
+        PlanShape plan,
 
         @Described(value = "Depth when compacted.", least = "25 mm", most = "4 m")
         Length depth,

@@ -181,7 +181,10 @@ public record CutList(
                         .by("fractions of pieces allowed, rounded up, or all ways tried")
                         .from(Sources.CUTTING));
             }
-            sheet.add(Line.answer("proven", "Least possible", Amount.word(plan.proven() ? "yes, proven" : "not proven"))
+            sheet.add(Line.answer(
+                            "proven",
+                            "Least waste that is possible",
+                            Amount.word(plan.proven() ? "yes, proven" : "not proven"))
                     .by("the plan costs what the bound says")
                     .from(Sources.CUTTING));
             if (!plan.proven()) {

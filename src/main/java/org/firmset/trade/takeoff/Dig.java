@@ -15,7 +15,8 @@ import org.firmset.trade.trace.Worksheet;
 
 @Described("Digging: what lies in the ground, what it becomes loose, what is put back and what must go.")
 public record Dig(
-        @Described("Seen from above.") PlanShape plan,
+        @Described("Shape from above: '12 ft x 10 ft', 'round 8 ft', 'ring 8 ft, 6 ft' or corners.")
+        PlanShape plan,
 
         @Described(value = "Depth.", least = "50 mm", most = "6 m")
         Length depth,

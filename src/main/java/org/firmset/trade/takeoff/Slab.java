@@ -15,7 +15,8 @@ import org.firmset.trade.trace.Worksheet;
 
 @Described("A slab or cap, with a thickened edge where there is one.")
 public record Slab(
-        @Described("Seen from above.") PlanShape plan,
+        @Described("Shape from above: '12 ft x 10 ft', 'round 8 ft', 'ring 8 ft, 6 ft' or corners.")
+        PlanShape plan,
 
         @Described(value = "Thickness.", least = "40 mm", most = "1 m")
         Length thickness,

@@ -6,10 +6,21 @@ import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.firmset.measure.Area;
+import org.firmset.measure.Density;
 import org.firmset.measure.Dimension;
+import org.firmset.measure.Energy;
+import org.firmset.measure.Flow;
+import org.firmset.measure.Length;
+import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
+import org.firmset.measure.Power;
+import org.firmset.measure.Pressure;
+import org.firmset.measure.Speed;
+import org.firmset.measure.Temperature;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
+import org.firmset.measure.Volume;
 
 /** Amounts as text, to about four digits: enough to follow a calculation, no more than it can promise. */
 public final class Show {
@@ -32,6 +43,28 @@ public final class Show {
             case Amount.On on -> DATE.format(on.date());
             case Amount.Word word -> word.text();
         };
+    }
+
+    /** A quantity as a person enters it, to about four digits. */
+    public static String measured(Measured quantity, UnitSystem units) {
+        return amount(
+                switch (quantity) {
+                    case Mass mass -> Amount.mass(mass.amount());
+                    case Volume volume -> Amount.volume(volume.amount());
+                    case Length length ->
+                        length.amount() < 0.1
+                                ? Amount.thin(length.amount())
+                                : length.amount() < 100 ? Amount.length(length) : Amount.head(length.amount());
+                    case Area area -> Amount.area(area.amount());
+                    case Energy energy -> Amount.energy(energy.amount());
+                    case Power power -> Amount.power(power.amount());
+                    case Temperature temperature -> Amount.temperature(temperature.amount());
+                    case Pressure pressure -> Amount.pressure(pressure.amount());
+                    case Flow flow -> Amount.flow(flow.amount());
+                    case Speed speed -> Amount.speed(speed.amount());
+                    case Density density -> Amount.density(density.amount());
+                },
+                units);
     }
 
     /** What the symbols of a line's formula mean and are: "n: cells filled, 78; v: cores, 8.48 L". */

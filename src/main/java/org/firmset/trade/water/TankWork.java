@@ -176,12 +176,15 @@ final class TankWork {
         sheet.add(Line.step("allowed", "Presumptive bearing value of the ground", Amount.bearing(allowed))
                 .from(tank.soil().source())
                 .heed("Presumed, not measured: the local building office and a look at the ground come first."));
-        sheet.add(Line.answer("share", "Share of it used", Amount.percent(onGround / allowed))
+        sheet.add(Line.answer("share", "Share of the bearing value used", Amount.percent(onGround / allowed))
                 .by(
                         "s = p / q",
                         term("p", "pressure on the ground", Amount.bearing(onGround)),
                         term("q", "presumptive value", Amount.bearing(allowed))));
-        if (onGround / allowed > NEAR_THE_LIMIT) {
+        if (onGround > allowed) {
+            sheet.add(Finding.engineer(
+                    "This is too much for this ground as it is presumed: a wider base, or another place."));
+        } else if (onGround / allowed > NEAR_THE_LIMIT) {
             sheet.add(Finding.engineer("The ground carries more than 75 % of its presumptive bearing value."));
         }
         sheet.add(Line.step(

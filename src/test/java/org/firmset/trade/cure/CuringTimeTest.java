@@ -424,7 +424,21 @@ class CuringTimeTest {
                     .containsExactly(
                             Amount.on(LocalDate.of(2028, 7, 1)),
                             Amount.count(5, "days"),
-                            Amount.on(LocalDate.of(2028, 7, 6)));
+                            Amount.on(LocalDate.of(2028, 7, 6)),
+                            Amount.word("not usual"));
+        }
+
+        @Test
+        void pours_whose_young_nights_are_usually_frosty_are_marked() {
+            pour.poured = LocalDate.of(2027, 1, 1);
+            pour.high = "4 8 12 20 20 20 20 20 20 10 6 4 degC";
+            pour.low = "-6 0.5 2 10 10 10 10 10 10 5 1 -4 degC";
+            List<Amount> marks = pour.work().tables().get(1).rows().stream()
+                    .map(row -> row.get(3))
+                    .toList();
+            assertThat(marks.getFirst()).isEqualTo(Amount.word("usual: only if kept warm"));
+            assertThat(marks.get(6)).isEqualTo(Amount.word("not usual"));
+            assertThat(marks.getLast()).isEqualTo(Amount.word("usual: only if kept warm"));
         }
 
         @Test
@@ -442,7 +456,8 @@ class CuringTimeTest {
             Worksheet sheet = pour.work();
             Amount never = Amount.word("not in ten years");
             assertThat(sheet.tables().get(1).rows().getFirst())
-                    .containsExactly(Amount.on(LocalDate.of(2027, 5, 1)), never, never);
+                    .containsExactly(
+                            Amount.on(LocalDate.of(2027, 5, 1)), never, never, Amount.word("usual: only if kept warm"));
             assertThat(sheet.tables().get(2).rows())
                     .extracting(row -> row.get(2))
                     .containsExactly(

@@ -86,7 +86,10 @@ final class Given {
         String night = null;
 
         int coldDaysBefore = 0;
+
+        @Nullable
         String concrete = "20 degC";
+
         String humidity = "50";
         String wind = "10 km/h";
         String dimension = "0.1 m";
@@ -118,7 +121,7 @@ final class Given {
                             low == null ? null : temperature(low),
                             night == null ? null : temperature(night),
                             coldDaysBefore,
-                            temperature(concrete),
+                            concrete == null ? null : temperature(concrete),
                             new BigDecimal(humidity),
                             (Speed) Units.parse(Dimension.SPEED, wind),
                             (Length) Units.parse(Dimension.LENGTH, dimension),

@@ -32,11 +32,33 @@ class PourWeatherTest {
 
     @Test
     void a_mild_dry_day_is_a_go() {
+        day.night = "12 degC";
         Worksheet sheet = day.work();
         assertThat(word(sheet, "verdict")).isEqualTo("go");
         assertThat(sheet.findings()).allMatch(f -> f.weight() == Weight.NOTE);
         assertThat(weight(sheet, "Limits of specifications in short")).isEqualTo(Weight.NOTE);
         assertThat(weight(sheet, "No rain is reckoned with")).isEqualTo(Weight.NOTE);
+    }
+
+    @Test
+    void nights_that_are_not_known_are_asked_for() {
+        String asked = "No night temperature is given";
+        assertThat(weight(day.work(), asked)).isEqualTo(Weight.WARNING);
+        day.night = "12 degC";
+        assertThat(day.work().findings()).noneMatch(f -> f.text().startsWith(asked));
+    }
+
+    @Test
+    void concrete_that_nobody_measured_is_as_warm_as_the_air_and_in_heat_people_count_too() {
+        day.concrete = null;
+        day.now = "38 degC";
+        Worksheet hot = day.work();
+        assertThat(word(hot, "verdict")).startsWith("no-go: the concrete is too hot");
+        assertThat(weight(hot, "The temperature of the fresh concrete is not given"))
+                .isEqualTo(Weight.NOTE);
+        assertThat(weight(hot, "Hot for people too")).isEqualTo(Weight.WARNING);
+        day.now = "31 degC";
+        assertThat(day.work().findings()).noneMatch(f -> f.text().startsWith("Hot for people"));
     }
 
     @Test
