@@ -40,7 +40,7 @@ final class ConcreteLines {
     }
 
     private static Amount rate(double kilograms) {
-        return Amount.number(kilograms, 2, "kg/m2/h");
+        return Amount.evaporation(kilograms);
     }
 
     private static Line evaporation(PourCase day) {

@@ -178,6 +178,12 @@ public sealed interface Amount {
         return new Both(new Number(kilograms, 1, "kg/m2"), new Number(pounds, 1, "lb/ft2"));
     }
 
+    /** Kilograms of water that a square metre gives off in an hour. */
+    static Amount evaporation(double kilograms) {
+        double pounds = kilograms * 0.3048 * 0.3048 / 0.45359237;
+        return new Both(new Number(kilograms, 2, "kg/m2/h"), new Number(pounds, 3, "lb/ft2/h"));
+    }
+
     /** How many for a square metre. */
     static Amount perArea(double number) {
         return new Both(new Number(number, 2, "a m2"), new Number(number * 0.3048 * 0.3048, 3, "a ft2"));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.firmset.measure.UnitSystem;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Kind;
 import org.firmset.trade.trace.Worksheet;
@@ -60,6 +61,29 @@ class InputsTest {
     void inputs_of_a_group_are_found_by_their_own_names() {
         Worksheet bare = done(SLAB, "plan", "12 ft x 10 ft", "thickness", "4 in", "wastePercent", "0");
         assertThat(((Amount.Packs) bags(bare)).whole()).isEqualTo(67);
+    }
+
+    @Test
+    void a_percent_sign_and_a_bare_nothing_are_understood() {
+        Worksheet signs =
+                done(SLAB, "plan", "12 ft x 10 ft", "thickness", "4 in", "wastePercent", "5 %", "edgeDepth", "0");
+        Worksheet plain = done(SLAB, "plan", "12 ft x 10 ft", "thickness", "4 in", "wastePercent", "5");
+        assertThat(signs).isEqualTo(plain);
+        assertThat(refused(SLAB, "plan", "12 ft x 10 ft", "thickness", "4")
+                        .getFirst()
+                        .problem())
+                .contains("is not a number with its unit");
+    }
+
+    @Test
+    void ranges_are_told_in_the_units_of_the_reader() {
+        var thickness = Inputs.of(SLAB).stream()
+                .map(Inputs.Input::part)
+                .filter(p -> p.name().equals("thickness"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(thickness.range(UnitSystem.METRIC)).isEqualTo("From 40 mm to 1 m.");
+        assertThat(thickness.range(UnitSystem.US)).isEqualTo("From 1.575 in to 3 ft 3 3/8 in.");
     }
 
     @Test
