@@ -61,31 +61,15 @@ public record Homestead(
 
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
-        return new Homestead(
-                name,
-                units,
-                currency,
-                place,
-                travel,
-                openDates,
-                people,
-                subprojects,
-                changed,
-                waits,
-                materials,
-                suppliers,
-                tools,
-                vehicles,
-                trailers,
-                power,
-                storage,
-                stock,
-                pins,
-                takeoffs);
+        return with(changed, takeoffs);
     }
 
     /** The same with other takeoffs. */
     public Homestead withTakeoffs(List<Takeoff> changed) {
+        return with(stages, changed);
+    }
+
+    private Homestead with(List<Stage> newStages, List<Takeoff> newTakeoffs) {
         return new Homestead(
                 name,
                 units,
@@ -95,7 +79,7 @@ public record Homestead(
                 openDates,
                 people,
                 subprojects,
-                stages,
+                newStages,
                 waits,
                 materials,
                 suppliers,
@@ -106,6 +90,6 @@ public record Homestead(
                 storage,
                 stock,
                 pins,
-                changed);
+                newTakeoffs);
     }
 }

@@ -1,10 +1,10 @@
 package org.firmset.plan.search;
 
-import com.google.ortools.Loader;
 import java.util.Objects;
 import org.firmset.plan.Aim;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
+import org.firmset.trade.takeoff.cutting.SolverLibrary;
 
 /**
  * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
@@ -29,21 +29,6 @@ final class Prover {
         builder = new Builder(model);
         best = genes;
         bestScore = score(genes);
-    }
-
-    /** Whether the solver's native library is there; looked for once. */
-    private static final class Native {
-        static final boolean THERE = load();
-
-        private static boolean load() {
-            try {
-                Loader.loadNativeLibraries();
-                return true;
-            } catch (LinkageError | RuntimeException e) {
-                // no library for this kind of machine, or it may not be unpacked: simple bounds still serve
-                return false;
-            }
-        }
     }
 
     /**
@@ -79,11 +64,11 @@ final class Prover {
     private long look(int work, Stop stop) {
         long known = bestScore.first();
         if (style != Style.SOONEST) {
-            return Native.THERE ? solve(windows, known, work, stop) : 0;
+            return SolverLibrary.isThere() ? solve(windows, known, work, stop) : 0;
         }
         LaneBound lanes = new LaneBound(model, windows);
         long bound = lanes.sharpened(known);
-        if (bound >= known || stop.isStopped() || !Native.THERE) {
+        if (bound >= known || stop.isStopped() || !SolverLibrary.isThere()) {
             return bound;
         }
         Windows better = new Windows(model, lanes.deadlines(known - 1));

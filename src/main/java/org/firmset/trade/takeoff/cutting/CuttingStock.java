@@ -1,6 +1,5 @@
 package org.firmset.trade.takeoff.cutting;
 
-import com.google.ortools.Loader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,21 +15,6 @@ public final class CuttingStock {
     private static final int MOST_COLUMNS = 60_000;
 
     private CuttingStock() {}
-
-    /** Whether the solver's native library is there; looked for once. */
-    private static final class Native {
-        static final boolean THERE = load();
-
-        private static boolean load() {
-            try {
-                Loader.loadNativeLibraries();
-                return true;
-            } catch (LinkageError | RuntimeException e) {
-                // no library for this kind of machine, or it may not be unpacked: simple plans still serve
-                return false;
-            }
-        }
-    }
 
     /**
      * The cheapest plan found.
@@ -48,7 +32,7 @@ public final class CuttingStock {
         List<Column> plan = FirstPlans.best(instance);
         long bound = simpleBound(instance);
         boolean enough = !plan.isEmpty() && FirstPlans.cost(instance, plan) == bound;
-        if (enough || !Native.THERE || !fitsAtAll(instance)) {
+        if (enough || !SolverLibrary.isThere() || !fitsAtAll(instance)) {
             return plan.isEmpty() ? Optional.empty() : Optional.of(told(instance, plan, bound, false));
         }
         return improved(instance, plan, bound);

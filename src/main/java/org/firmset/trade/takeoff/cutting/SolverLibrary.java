@@ -1,0 +1,28 @@
+package org.firmset.trade.takeoff.cutting;
+
+import com.google.ortools.Loader;
+
+/** The solver's native library. Thread-safe. */
+public final class SolverLibrary {
+    private SolverLibrary() {}
+
+    /** Loads when it is first asked for: half a second that nobody waits for who does not need it. */
+    private static final class Loaded {
+        static final boolean DONE = load();
+
+        private static boolean load() {
+            try {
+                Loader.loadNativeLibraries();
+                return true;
+            } catch (LinkageError | RuntimeException e) {
+                // no library for this kind of machine, or it may not be unpacked: what does without it still serves
+                return false;
+            }
+        }
+    }
+
+    /** Whether it is there; looked for once. */
+    public static boolean isThere() {
+        return Loaded.DONE;
+    }
+}
