@@ -52,6 +52,9 @@ public class Seasons {
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
     private final ExecutorService planning = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("planning").daemon().factory());
+    /** Long looks apart from first plans: nobody shall wait for a first plan because another homestead is looked at long. */
+    private final ExecutorService looking = Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().name("looking").daemon().factory());
 
     Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock) {
         this.homesteads = homesteads;
@@ -61,9 +64,11 @@ public class Seasons {
 
     @PreDestroy
     void stop() throws InterruptedException {
-        planning.shutdownNow();
         // a plan that is being made is let finish and stored, before the database goes
-        if (!planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS)) {
+        planning.shutdownNow();
+        boolean planned = planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
+        looking.shutdownNow();
+        if (!looking.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS) || !planned) {
             LOG.warn("A plan was still being made when the program ended; it is made again at the next start");
         }
     }
@@ -126,11 +131,17 @@ public class Seasons {
 
     private void plan(UUID id, Stop stop) {
         @Nullable SeasonReport before = lastReport(id);
-        try {
+        guarded(id, before, () -> {
             Optional<Kept> kept = homesteads.find(id);
             if (kept.isPresent() && !stop.isStopped()) {
-                plan(kept.get(), before, stop);
+                firstPlan(kept.get(), before, stop);
             }
+        });
+    }
+
+    private void guarded(UUID id, @Nullable SeasonReport before, Runnable work) {
+        try {
+            work.run();
         } catch (RuntimeException e) {
             LOG.error("Planning of homestead {} failed", id, e);
             tell(
@@ -142,14 +153,21 @@ public class Seasons {
         }
     }
 
-    /** A good plan soon, and then the plan of a longer look. */
-    private void plan(Kept kept, @Nullable SeasonReport before, Stop stop) {
+    /** A good plan soon; the plan of a longer look follows. */
+    private void firstPlan(Kept kept, @Nullable SeasonReport before, Stop stop) {
         SeasonState soon = planned(kept, before, Effort.NORMAL, stop);
         if (stop.isStopped()) {
             return;
         }
         if (soon instanceof SeasonState.Planned) {
             tell(kept.id(), soon);
+        }
+        looking.execute(() -> guarded(kept.id(), before, () -> longLook(kept, before, stop)));
+    }
+
+    private void longLook(Kept kept, @Nullable SeasonReport before, Stop stop) {
+        if (stop.isStopped()) {
+            return;
         }
         SeasonState thorough = planned(kept, before, Effort.THOROUGH, stop);
         if (stop.isStopped()) {
