@@ -39,24 +39,13 @@ final class Bounds {
     }
 
     private int earliestFinishDay(int lane) {
-        int latest = -1;
-        for (int s = 0; s < model.stageCount; s++) {
-            if (model.laneOf[s] == lane && !model.stage(s).finished()) {
-                latest = Math.max(latest, windows.earliestFinishDay(s));
-            }
-        }
-        return latest < 0 ? latest : Math.max(latest, dayThatHolds(labourUpTo(lane)));
+        int latest = windows.earliestFinishOfLane(lane);
+        return latest == Windows.NOTHING_LEFT ? latest : Math.max(latest, dayThatHolds(labourUpTo(lane)));
     }
 
     /** Labour of a subproject and of everything that must come before what is left of it. */
     private long labourUpTo(int lane) {
-        boolean[] wanted = new boolean[model.stageCount];
-        for (int s : windows.order().reversed()) {
-            wanted[s] |= model.laneOf[s] == lane;
-            if (wanted[s] && !model.stage(s).finished()) {
-                model.before.get(s).forEach(l -> wanted[l.from] = true);
-            }
-        }
+        boolean[] wanted = windows.andAllBefore(l -> l == lane);
         long sum = 0;
         for (int s = 0; s < model.stageCount; s++) {
             sum += wanted[s] ? model.stage(s).labourQuarters() : 0;

@@ -67,15 +67,7 @@ final class LaneBound {
     private boolean[] wanted(int set) {
         boolean[] known = wanted[set];
         if (known == null) {
-            known = new boolean[model.stageCount];
-            for (int s : windows.order().reversed()) {
-                known[s] |= isOf(set, model.laneOf[s]);
-                if (known[s] && !model.stage(s).finished()) {
-                    for (Link link : model.before.get(s)) {
-                        known[link.from] = true;
-                    }
-                }
-            }
+            known = windows.andAllBefore(lane -> isOf(set, lane));
             wanted[set] = known;
         }
         return known;
@@ -108,23 +100,14 @@ final class LaneBound {
         for (int lane = 0; lane < model.laneIndex.size(); lane++) {
             int day = windows.earliestFinishOfLane(lane);
             if (day != Windows.NOTHING_LEFT && !isOpen(lane)) {
-                sum += weight(lane) * days(day);
+                sum += model.weight(lane) * days(day);
             }
         }
         return sum;
     }
 
     private boolean isOpen(int lane) {
-        for (int other : open) {
-            if (other == lane) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private long weight(int lane) {
-        return model.problem.subprojects().get(lane).weight();
+        return isOf(last.length - 1, lane);
     }
 
     private long days(int day) {
@@ -139,7 +122,7 @@ final class LaneBound {
             sums[set] = Long.MAX_VALUE;
             for (int i = 0; i < open.length; i++) {
                 if ((set & 1 << i) != 0) {
-                    sums[set] = Math.min(sums[set], sums[set & ~(1 << i)] + weight(open[i]) * days(last[set]));
+                    sums[set] = Math.min(sums[set], sums[set & ~(1 << i)] + model.weight(open[i]) * days(last[set]));
                 }
             }
         }
@@ -152,7 +135,7 @@ final class LaneBound {
         int all = last.length - 1;
         int[] result = noDeadlines();
         for (int i = 0; i < open.length; i++) {
-            long days = (target - rest() - sums[all & ~(1 << i)]) / Math.max(1, weight(open[i]));
+            long days = (target - rest() - sums[all & ~(1 << i)]) / Math.max(1, model.weight(open[i]));
             long epoch = Math.clamp(model.statusEpoch + days - 1, 0, Integer.MAX_VALUE / 2);
             result[open[i]] = days < 1 ? -1 : model.dayFrom((int) epoch + 1) - 1;
         }

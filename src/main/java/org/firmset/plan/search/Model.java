@@ -120,6 +120,11 @@ final class Model {
         return problem.stages().get(s);
     }
 
+    /** How much a day to the finish of a subproject counts. */
+    int weight(int lane) {
+        return problem.subprojects().get(lane).weight();
+    }
+
     Material material(int m) {
         return problem.materials().get(m);
     }

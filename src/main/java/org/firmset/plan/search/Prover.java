@@ -53,11 +53,10 @@ final class Prover {
     }
 
     private long simpleBound() {
-        var bound = new Bounds(model, windows).bound();
         return switch (style) {
-            case SOONEST -> sum(leastDays());
-            case FEWEST_TRIPS -> bound.fewestTrips();
-            case LEAST_MONEY -> bound.leastCents();
+            case SOONEST -> weightedLeastDays();
+            case FEWEST_TRIPS -> new Bounds(model, windows).bound().fewestTrips();
+            case LEAST_MONEY -> new Bounds(model, windows).bound().leastCents();
         };
     }
 
@@ -110,25 +109,14 @@ final class Prover {
         }
     }
 
-    /** For each subproject its weight times the least days from the status date to its finish. */
-    private long[] leastDays() {
-        long[] least = new long[model.laneIndex.size()];
-        for (int lane = 0; lane < least.length; lane++) {
-            int day = windows.earliestFinishOfLane(lane);
-            least[lane] =
-                    day == Windows.NOTHING_LEFT ? 0 : weight(lane) * (model.dayEpoch[day] - model.statusEpoch + 1L);
-        }
-        return least;
-    }
-
-    private long weight(int lane) {
-        return model.problem.subprojects().get(lane).weight();
-    }
-
-    private static long sum(long[] values) {
+    /** Over the subprojects the weight times the least days from the status date to the finish. */
+    private long weightedLeastDays() {
         long sum = 0;
-        for (long value : values) {
-            sum += value;
+        for (int lane = 0; lane < model.laneIndex.size(); lane++) {
+            int day = windows.earliestFinishOfLane(lane);
+            if (day != Windows.NOTHING_LEFT) {
+                sum += model.weight(lane) * (model.dayEpoch[day] - model.statusEpoch + 1L);
+            }
         }
         return sum;
     }

@@ -308,7 +308,7 @@ final class Relaxed {
     private long aimAtFinishes() {
         long rest = 0;
         for (int lane = 0; lane < model.laneIndex.size(); lane++) {
-            long weight = model.problem.subprojects().get(lane).weight();
+            long weight = model.weight(lane);
             int first = windows.earliestFinishOfLane(lane);
             if (first == Windows.NOTHING_LEFT) {
                 continue;

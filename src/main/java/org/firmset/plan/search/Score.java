@@ -31,7 +31,7 @@ record Score(int unplaced, long first, long second, long third) implements Compa
         }
         long sum = 0;
         for (int lane = 0; lane < finish.length; lane++) {
-            sum += (long) finish[lane] * model.problem.subprojects().get(lane).weight();
+            sum += (long) finish[lane] * model.weight(lane);
         }
         return sum;
     }

@@ -59,7 +59,7 @@ final class Search {
                 : (model.dayEpoch[model.dayCount() - 1] - model.dayEpoch[0] + 1) / (double) model.dayCount();
         for (int s : windows.order().reversed()) {
             double own = daysPerSiteDay * model.stage(s).labourQuarters() / dayQuarters;
-            double behind = model.problem.subprojects().get(model.laneOf[s]).weight() * 0.01;
+            double behind = model.weight(model.laneOf[s]) * 0.01;
             for (Link link : model.after.get(s)) {
                 int day = Math.min(model.dayCount() - 1, Math.max(0, windows.earliestFinishDay(s) % Windows.NONE));
                 double wait = link.fromIsDone() || model.dayCount() == 0
@@ -150,7 +150,7 @@ final class Search {
     private double[] byLane() {
         double[] result = new double[model.stageCount];
         for (int s = 0; s < result.length; s++) {
-            result[s] = model.problem.subprojects().get(model.laneOf[s]).weight() * 1000.0 + tail[s];
+            result[s] = model.weight(model.laneOf[s]) * 1000.0 + tail[s];
         }
         return result;
     }

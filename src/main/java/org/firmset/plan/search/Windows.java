@@ -3,6 +3,7 @@ package org.firmset.plan.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.firmset.plan.Layout;
 
 /**
@@ -62,6 +63,18 @@ final class Windows {
             }
         }
         return latest;
+    }
+
+    /** Stages of some subprojects, and before those that are left all that must come first. */
+    boolean[] andAllBefore(IntPredicate lanes) {
+        boolean[] wanted = new boolean[model.stageCount];
+        for (int s : order.reversed()) {
+            wanted[s] |= lanes.test(model.laneOf[s]);
+            if (wanted[s] && !model.stage(s).finished()) {
+                model.before.get(s).forEach(link -> wanted[link.from] = true);
+            }
+        }
+        return wanted;
     }
 
     /** The last site day on which a subproject may be finished. */

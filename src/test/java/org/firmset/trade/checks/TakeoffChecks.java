@@ -1,8 +1,8 @@
 package org.firmset.trade.checks;
 
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.packs;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.packs;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;

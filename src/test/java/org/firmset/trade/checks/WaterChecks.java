@@ -3,6 +3,7 @@ package org.firmset.trade.checks;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleSupplier;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Worksheet;
 import org.firmset.trade.water.Bearing;
 import org.firmset.trade.water.Chlorine;
@@ -13,7 +14,6 @@ import org.firmset.trade.water.FixtureUnits;
 import org.firmset.trade.water.Friction;
 import org.firmset.trade.water.Given;
 import org.firmset.trade.water.PipeMaterial;
-import org.firmset.trade.water.Seen;
 import org.firmset.trade.water.Soil;
 import org.firmset.trade.water.TankLife;
 import org.firmset.trade.water.Water;
@@ -83,7 +83,7 @@ final class WaterChecks {
     }
 
     private static DoubleSupplier ofTank(String key, String unit) {
-        return () -> Seen.amount(tank(), key, unit);
+        return () -> Results.amount(tank(), key, unit);
     }
 
     private static Worksheet tank() {
@@ -232,7 +232,7 @@ final class WaterChecks {
     }
 
     private static double test(String working, String key, String unit) {
-        return Seen.amount(
+        return Results.amount(
                 Given.of(WaterKinds.PRESSURE_TEST)
                         .with("workingPressure", working)
                         .with("factor", "1")
@@ -307,7 +307,7 @@ final class WaterChecks {
     }
 
     private static double disinfect(String method, String key, String unit) {
-        return Seen.amount(
+        return Results.amount(
                 Given.of(WaterKinds.DISINFECTION).with("method", method).work(), key, unit);
     }
 

@@ -3,11 +3,10 @@ package org.firmset.trade.cure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.firmset.trade.cure.Given.amount;
-import static org.firmset.trade.cure.Given.line;
 import static org.firmset.trade.cure.Given.number;
 import static org.firmset.trade.cure.Given.texts;
 import static org.firmset.trade.cure.Given.weight;
+import static org.firmset.trade.trace.Results.line;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -37,7 +36,7 @@ class CuringTimeTest {
         assertThat(number(sheet, "days-for-strength")).isEqualTo(5);
         assertThat(number(sheet, "least-days")).isZero();
         assertThat(number(sheet, "wait-days")).isEqualTo(5);
-        assertThat(amount(sheet, "ready-on")).isEqualTo(Amount.on(LocalDate.of(2027, 5, 6)));
+        assertThat(line(sheet, "ready-on").amount()).isEqualTo(Amount.on(LocalDate.of(2027, 5, 6)));
         assertThat(number(sheet, "age-when-ready")).isCloseTo(4.9906, within(0.0001));
         assertThat(number(sheet, "share-when-ready")).isCloseTo(71.0232, within(0.0001));
     }
@@ -119,7 +118,7 @@ class CuringTimeTest {
         Worksheet sheet = pour.work();
         assertThat(number(sheet, "days-for-strength")).isEqualTo(5);
         assertThat(number(sheet, "wait-days")).isEqualTo(6);
-        assertThat(amount(sheet, "ready-on")).isEqualTo(Amount.on(LocalDate.of(2027, 5, 7)));
+        assertThat(line(sheet, "ready-on").amount()).isEqualTo(Amount.on(LocalDate.of(2027, 5, 7)));
     }
 
     @Test

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
-import org.firmset.measure.Measured;
 import org.firmset.measure.Pressure;
 import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
@@ -15,7 +14,7 @@ import org.firmset.trade.climate.Readings;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Finding;
 import org.firmset.trade.trace.Kind;
-import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Worksheet;
 import org.jspecify.annotations.Nullable;
 
@@ -148,36 +147,20 @@ final class Given {
         return (Temperature) Units.parse(Dimension.TEMPERATURE, text);
     }
 
-    static Line line(Worksheet sheet, String key) {
-        return sheet.line(key).orElseThrow(() -> new AssertionError("no line " + key + " in " + sheet));
-    }
-
-    static Amount amount(Worksheet sheet, String key) {
-        return line(sheet, key).amount();
-    }
-
     /** The number of a line: a count, a quantity in its stored unit, or a bare number. */
     static double number(Worksheet sheet, String key) {
-        return number(amount(sheet, key));
+        return number(Results.line(sheet, key).amount());
     }
 
     static double number(Amount amount) {
         return switch (amount) {
             case Amount.Count count -> count.number();
-            case Amount.Quantity quantity -> amount(quantity.measured());
+            case Amount.Quantity quantity -> quantity.measured().amount();
             case Amount.Number number -> number.value();
             case Amount.Both both -> both.metric().value();
             case Amount.Packs packs -> packs.exact();
             case Amount.On _, Amount.Word _ -> throw new AssertionError(amount + " has no number");
         };
-    }
-
-    private static double amount(Measured measured) {
-        return measured.amount();
-    }
-
-    static String word(Worksheet sheet, String key) {
-        return ((Amount.Word) amount(sheet, key)).text();
     }
 
     /** How much a finding that begins like this matters; nothing when there is none. */

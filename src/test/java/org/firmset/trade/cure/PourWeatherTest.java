@@ -3,12 +3,11 @@ package org.firmset.trade.cure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.firmset.trade.cure.Given.amount;
-import static org.firmset.trade.cure.Given.line;
 import static org.firmset.trade.cure.Given.number;
 import static org.firmset.trade.cure.Given.texts;
 import static org.firmset.trade.cure.Given.weight;
-import static org.firmset.trade.cure.Given.word;
+import static org.firmset.trade.trace.Results.line;
+import static org.firmset.trade.trace.Results.word;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -268,7 +267,7 @@ class PourWeatherTest {
             day.date = LocalDate.of(2027, 11, 5);
             Worksheet sheet = day.work();
             assertThat(number(sheet, "protection-days")).isEqualTo(3);
-            assertThat(amount(sheet, "protected-until")).isEqualTo(Amount.on(LocalDate.of(2027, 11, 8)));
+            assertThat(line(sheet, "protected-until").amount()).isEqualTo(Amount.on(LocalDate.of(2027, 11, 8)));
             day.exposure = Exposure.LOADED;
             day.accelerated = true;
             assertThat(number(day.work(), "protection-days")).isEqualTo(4);

@@ -3,11 +3,11 @@ package org.firmset.trade.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
+import static org.firmset.trade.takeoff.Inputs.refused;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.packs;
-import static org.firmset.trade.takeoff.Results.refused;
-import static org.firmset.trade.takeoff.Results.warnings;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.packs;
+import static org.firmset.trade.trace.Results.warnings;
 
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Worksheet;

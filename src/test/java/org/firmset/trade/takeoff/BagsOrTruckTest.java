@@ -2,12 +2,12 @@ package org.firmset.trade.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.firmset.trade.takeoff.Inputs.refused;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.keys;
-import static org.firmset.trade.takeoff.Results.refused;
-import static org.firmset.trade.takeoff.Results.told;
-import static org.firmset.trade.takeoff.Results.word;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.keys;
+import static org.firmset.trade.trace.Results.told;
+import static org.firmset.trade.trace.Results.word;
 
 import java.util.List;
 import org.firmset.measure.UnitSystem;

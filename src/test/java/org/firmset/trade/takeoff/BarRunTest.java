@@ -1,13 +1,13 @@
 package org.firmset.trade.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.firmset.trade.takeoff.Inputs.refused;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.keys;
-import static org.firmset.trade.takeoff.Results.notes;
-import static org.firmset.trade.takeoff.Results.refused;
-import static org.firmset.trade.takeoff.Results.told;
-import static org.firmset.trade.takeoff.Results.warnings;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.keys;
+import static org.firmset.trade.trace.Results.notes;
+import static org.firmset.trade.trace.Results.told;
+import static org.firmset.trade.trace.Results.warnings;
 
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;

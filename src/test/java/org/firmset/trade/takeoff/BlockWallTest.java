@@ -2,13 +2,13 @@ package org.firmset.trade.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.firmset.trade.takeoff.Inputs.refused;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.engineers;
-import static org.firmset.trade.takeoff.Results.notes;
-import static org.firmset.trade.takeoff.Results.refused;
-import static org.firmset.trade.takeoff.Results.term;
-import static org.firmset.trade.takeoff.Results.told;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.engineers;
+import static org.firmset.trade.trace.Results.notes;
+import static org.firmset.trade.trace.Results.term;
+import static org.firmset.trade.trace.Results.told;
 
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Worksheet;

@@ -1,9 +1,9 @@
 package org.firmset.trade.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.firmset.trade.takeoff.Inputs.refused;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.refused;
-import static org.firmset.trade.takeoff.Results.told;
+import static org.firmset.trade.trace.Results.told;
 
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

@@ -3,9 +3,10 @@ package org.firmset.trade.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.packs;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.packs;
 
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Whole;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;

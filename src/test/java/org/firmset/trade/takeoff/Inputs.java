@@ -1,5 +1,7 @@
 package org.firmset.trade.takeoff;
 
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.LocalTime;
@@ -15,6 +17,7 @@ import org.firmset.measure.Hours;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Units;
 import org.firmset.trade.trace.Kind;
+import org.firmset.trade.trace.Refusal;
 import org.firmset.trade.trace.Worksheet;
 import org.jspecify.annotations.Nullable;
 
@@ -52,6 +55,13 @@ public final class Inputs {
     /** Works out the calculator that takes these inputs, limits checked. */
     public static Worksheet work(Class<? extends Record> type, String... namesAndTexts) {
         return kind(type).work(of(type, namesAndTexts));
+    }
+
+    /** The refusal of these inputs, limits checked. */
+    static Refusal refused(Class<? extends Record> type, String... namesAndTexts) {
+        return assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> work(type, namesAndTexts))
+                .actual();
     }
 
     static Kind<?> kind(Class<? extends Record> type) {

@@ -3,8 +3,8 @@ package org.firmset.trade.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.firmset.trade.takeoff.Inputs.work;
-import static org.firmset.trade.takeoff.Results.amount;
-import static org.firmset.trade.takeoff.Results.packs;
+import static org.firmset.trade.trace.Results.amount;
+import static org.firmset.trade.trace.Results.packs;
 
 import java.util.Map;
 import java.util.SplittableRandom;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Source;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;
@@ -31,14 +32,16 @@ class DisinfectionTest {
             """)
     void methods(String method, double gallons, double dose, double hours, Double left) {
         Worksheet sheet = WITH_PIPES.with("method", method).work();
-        assertThat(Seen.amount(sheet, "pipe-volume", "gal")).isCloseTo(PIPES, within(1e-6));
-        assertThat(Seen.amount(sheet, "water", "gal")).isCloseTo(gallons, within(0.01));
-        assertThat(Seen.amount(sheet, "dose", "mg/L")).isEqualTo(dose);
-        assertThat(Seen.amount(sheet, "contact", "h")).isEqualTo(hours);
-        assertThat(sheet.line("left").map(l -> Seen.amount(l.amount(), "mg/L")).orElse(null))
+        assertThat(Results.amount(sheet, "pipe-volume", "gal")).isCloseTo(PIPES, within(1e-6));
+        assertThat(Results.amount(sheet, "water", "gal")).isCloseTo(gallons, within(0.01));
+        assertThat(Results.amount(sheet, "dose", "mg/L")).isEqualTo(dose);
+        assertThat(Results.amount(sheet, "contact", "h")).isEqualTo(hours);
+        assertThat(sheet.line("left")
+                        .map(l -> Results.amount(l.amount(), "mg/L"))
+                        .orElse(null))
                 .isEqualTo(left);
-        assertThat(Seen.amount(sheet, "chlorine-liquid", "gal"))
-                .isCloseTo(Seen.amount(sheet, "water", "gal") * dose / 60_000, within(1e-6));
+        assertThat(Results.amount(sheet, "chlorine-liquid", "gal"))
+                .isCloseTo(Results.amount(sheet, "water", "gal") * dose / 60_000, within(1e-6));
     }
 
     @ParameterizedTest
@@ -50,8 +53,8 @@ class DisinfectionTest {
             """)
     void say_what_water_is_chlorinated(String method, String formula) {
         Worksheet sheet = WITH_PIPES.with("method", method).work();
-        assertThat(Seen.line(sheet, "water").formula()).isEqualTo(formula);
-        assertThat(Seen.line(sheet, "water").source())
+        assertThat(Results.line(sheet, "water").formula()).isEqualTo(formula);
+        assertThat(Results.line(sheet, "water").source())
                 .isEqualTo(method.equals("bottom-then-fill") ? Sources.STORAGE_TIMES : Sources.GEOMETRY);
     }
 
@@ -72,58 +75,58 @@ class DisinfectionTest {
     @Test
     void the_dose_can_be_given() {
         Worksheet sheet = USUAL.with("doseMgPerLitre", "100").work();
-        assertThat(Seen.amount(sheet, "dose", "mg/L")).isEqualTo(100);
-        assertThat(Seen.line(sheet, "dose").formula()).isEqualTo("as entered");
-        assertThat(Seen.line(sheet, "dose").source()).isEqualTo(Source.PRACTICE);
-        assertThat(Seen.amount(sheet, "chlorine-liquid", "gal")).isCloseTo(2.75, within(1e-6));
-        assertThat(Seen.line(USUAL.work(), "dose").formula()).isEqualTo("usual for the method");
-        assertThat(Seen.line(USUAL.work(), "dose").source()).isEqualTo(Sources.SHOCK);
+        assertThat(Results.amount(sheet, "dose", "mg/L")).isEqualTo(100);
+        assertThat(Results.line(sheet, "dose").formula()).isEqualTo("as entered");
+        assertThat(Results.line(sheet, "dose").source()).isEqualTo(Source.PRACTICE);
+        assertThat(Results.amount(sheet, "chlorine-liquid", "gal")).isCloseTo(2.75, within(1e-6));
+        assertThat(Results.line(USUAL.work(), "dose").formula()).isEqualTo("usual for the method");
+        assertThat(Results.line(USUAL.work(), "dose").source()).isEqualTo(Sources.SHOCK);
     }
 
     @Test
     void dry_chlorine_is_weighed() {
         Worksheet sheet =
                 USUAL.with("disinfectant", "dry").with("strengthPercent", "65").work();
-        assertThat(Seen.amount(sheet, "chlorine-dry", "kg")).isCloseTo(6.245929444 * 50 / 650, within(1e-8));
+        assertThat(Results.amount(sheet, "chlorine-dry", "kg")).isCloseTo(6.245929444 * 50 / 650, within(1e-8));
         assertThat(sheet.line("chlorine-liquid")).isEmpty();
         assertThat(sheet.lines(Line.Role.MATERIAL)).extracting(Line::key).containsExactly("water", "chlorine-dry");
-        assertThat(Seen.notes(sheet)).isEmpty();
+        assertThat(Results.notes(sheet)).isEmpty();
     }
 
     @Test
     void liquid_chlorine_is_measured_and_loses_strength() {
         Worksheet sheet = USUAL.work();
-        assertThat(Seen.keys(sheet))
+        assertThat(Results.keys(sheet))
                 .containsExactly("pipe-volume", "water", "dose", "chlorine-liquid", "left", "contact", "to-drink");
         assertThat(sheet.lines(Line.Role.MATERIAL)).extracting(Line::key).containsExactly("water", "chlorine-liquid");
-        assertThat(Seen.line(sheet, "chlorine-liquid").caution())
+        assertThat(Results.line(sheet, "chlorine-liquid").caution())
                 .contains("Never mix it")
                 .contains("poison gas");
-        assertThat(Seen.line(sheet, "chlorine-liquid").formula()).startsWith("v = V c");
-        assertThat(Seen.amount(sheet, "to-drink", "mg/L")).isEqualTo(4);
-        assertThat(Seen.notes(sheet)).singleElement().asString().startsWith("Liquid chlorine loses strength");
+        assertThat(Results.line(sheet, "chlorine-liquid").formula()).startsWith("v = V c");
+        assertThat(Results.amount(sheet, "to-drink", "mg/L")).isEqualTo(4);
+        assertThat(Results.notes(sheet)).singleElement().asString().startsWith("Liquid chlorine loses strength");
     }
 
     @Nested
     class Findings {
         @Test
         void strong_water_is_not_for_a_stream() {
-            assertThat(Seen.warnings(USUAL.work()))
+            assertThat(Results.warnings(USUAL.work()))
                     .singleElement()
                     .asString()
                     .startsWith("The strong water kills fish");
             Given<Disinfection> weak = USUAL.with("method", "bottom-then-fill");
-            assertThat(Seen.warnings(weak.with("doseMgPerLitre", "4").work()))
+            assertThat(Results.warnings(weak.with("doseMgPerLitre", "4").work()))
                     .noneMatch(w -> w.startsWith("The strong water"));
-            assertThat(Seen.warnings(weak.with("doseMgPerLitre", "4.1").work()))
+            assertThat(Results.warnings(weak.with("doseMgPerLitre", "4.1").work()))
                     .anyMatch(w -> w.startsWith("The strong water"));
         }
 
         @Test
         void a_dose_under_what_must_be_left() {
-            assertThat(Seen.warnings(USUAL.with("doseMgPerLitre", "10").work()))
+            assertThat(Results.warnings(USUAL.with("doseMgPerLitre", "10").work()))
                     .noneMatch(w -> w.startsWith("The chlorine at first is less"));
-            assertThat(Seen.warnings(USUAL.with("doseMgPerLitre", "9.9").work()))
+            assertThat(Results.warnings(USUAL.with("doseMgPerLitre", "9.9").work()))
                     .anyMatch(w -> w.startsWith("The chlorine at first is less"));
         }
 
@@ -131,12 +134,12 @@ class DisinfectionTest {
         void the_bottoms_water_is_thinned_by_filling() {
             Given<Disinfection> bottom = USUAL.with("method", "bottom-then-fill");
             Worksheet sheet = bottom.work();
-            assertThat(Seen.amount(sheet, "after-filling", "mg/L")).isCloseTo(2.5, within(1e-12));
-            assertThat(Seen.amount(sheet, "contact-full", "h")).isEqualTo(24);
-            assertThat(Seen.warnings(sheet)).hasSize(1);
-            assertThat(Seen.warnings(bottom.with("doseMgPerLitre", "40").work()))
+            assertThat(Results.amount(sheet, "after-filling", "mg/L")).isCloseTo(2.5, within(1e-12));
+            assertThat(Results.amount(sheet, "contact-full", "h")).isEqualTo(24);
+            assertThat(Results.warnings(sheet)).hasSize(1);
+            assertThat(Results.warnings(bottom.with("doseMgPerLitre", "40").work()))
                     .hasSize(1);
-            assertThat(Seen.warnings(bottom.with("doseMgPerLitre", "39").work()))
+            assertThat(Results.warnings(bottom.with("doseMgPerLitre", "39").work()))
                     .hasSize(2)
                     .first()
                     .asString()
@@ -154,7 +157,7 @@ class DisinfectionTest {
 
         @Test
         void spraying_inside_is_dangerous() {
-            assertThat(Seen.warnings(USUAL.with("method", "wetted-walls").work()))
+            assertThat(Results.warnings(USUAL.with("method", "wetted-walls").work()))
                     .hasSize(2)
                     .first()
                     .asString()
@@ -169,11 +172,11 @@ class DisinfectionTest {
                 bottom-then-fill, true
                 """)
         void pipes_that_are_left_out_are_named(String method, boolean left) {
-            assertThat(Seen.notes(WITH_PIPES.with("method", method).work())
+            assertThat(Results.notes(WITH_PIPES.with("method", method).work())
                             .contains("The pipes are not in this: do them by the method for pipes."))
                     .isEqualTo(left);
             if (left) {
-                assertThat(Seen.notes(USUAL.with("method", method).work())).hasSize(1);
+                assertThat(Results.notes(USUAL.with("method", method).work())).hasSize(1);
             }
         }
     }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -100,7 +101,7 @@ class PressureTestTest {
 
         @Test
         void has_these_lines() {
-            assertThat(Seen.keys(sheet))
+            assertThat(Results.keys(sheet))
                     .containsExactly(
                             "test-pressure",
                             "pressure-highest",
@@ -112,11 +113,11 @@ class PressureTestTest {
                             "per-degree",
                             "verdict");
             assertThat(sheet.lines(Line.Role.MATERIAL)).extracting(Line::key).containsExactly("water");
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo("not made yet");
-            assertThat(Seen.line(sheet, "test-pressure").caution())
+            assertThat(Results.word(sheet, "verdict")).isEqualTo("not made yet");
+            assertThat(Results.line(sheet, "test-pressure").caution())
                     .contains("Water only")
                     .contains("can maim");
-            assertThat(Seen.warnings(sheet)).isEmpty();
+            assertThat(Results.warnings(sheet)).isEmpty();
         }
 
         @Test
@@ -125,12 +126,12 @@ class PressureTestTest {
                     .with("lowestBelow", "30 ft")
                     .work();
             double psiForFoot = 0.4333993;
-            assertThat(Seen.amount(hill, "test-pressure", "psi")).isCloseTo(75, within(1e-6));
-            assertThat(Seen.amount(hill, "pressure-highest", "psi")).isCloseTo(75 - 20 * psiForFoot, within(1e-4));
-            assertThat(Seen.amount(hill, "pressure-lowest", "psi")).isCloseTo(75 + 30 * psiForFoot, within(1e-4));
+            assertThat(Results.amount(hill, "test-pressure", "psi")).isCloseTo(75, within(1e-6));
+            assertThat(Results.amount(hill, "pressure-highest", "psi")).isCloseTo(75 - 20 * psiForFoot, within(1e-4));
+            assertThat(Results.amount(hill, "pressure-lowest", "psi")).isCloseTo(75 + 30 * psiForFoot, within(1e-4));
             Worksheet high = USUAL.with("highestAbove", "100 ft").work();
-            assertThat(Seen.amount(high, "test-pressure", "psi")).isCloseTo(50 + 100 * psiForFoot, within(1e-3));
-            assertThat(Seen.amount(high, "pressure-highest", "psi")).isCloseTo(50, within(1e-6));
+            assertThat(Results.amount(high, "test-pressure", "psi")).isCloseTo(50 + 100 * psiForFoot, within(1e-3));
+            assertThat(Results.amount(high, "pressure-highest", "psi")).isCloseTo(50, within(1e-6));
         }
 
         @Test
@@ -138,40 +139,41 @@ class PressureTestTest {
             double volume = Math.PI / 4 * Math.pow(1.049 * 0.0254, 2) * 91.44;
             TrappedWater trapped = new TrappedWater(PipeMaterial.PVC, 1.049 * 0.0254, 0.133 * 0.0254, 0);
             double pumped = volume * trapped.shareToPump(75 * UsUnits.PSI);
-            assertThat(Seen.amount(sheet, "pipe-volume", "L")).isCloseTo(volume * 1000, within(1e-5));
-            assertThat(Seen.amount(sheet, "pump-in", "mL")).isCloseTo(pumped * 1e6, within(1e-2));
-            assertThat(Seen.amount(sheet, "water", "L")).isCloseTo((volume + pumped) * 1000, within(1e-5));
+            assertThat(Results.amount(sheet, "pipe-volume", "L")).isCloseTo(volume * 1000, within(1e-5));
+            assertThat(Results.amount(sheet, "pump-in", "mL")).isCloseTo(pumped * 1e6, within(1e-2));
+            assertThat(Results.amount(sheet, "water", "L")).isCloseTo((volume + pumped) * 1000, within(1e-5));
             Worksheet airy = USUAL.with("airPercent", "1").work();
-            assertThat(Seen.amount(airy, "pump-in", "L") - Seen.amount(sheet, "pump-in", "L"))
+            assertThat(Results.amount(airy, "pump-in", "L") - Results.amount(sheet, "pump-in", "L"))
                     .isCloseTo(volume * 1000 * 0.01 * (1 - 101_325 / (101_325 + 75 * UsUnits.PSI)), within(1e-5));
         }
 
         @Test
         void change_of_the_reading_for_a_degree() {
             TrappedWater trapped = new TrappedWater(PipeMaterial.PVC, 1.049 * 0.0254, 0.133 * 0.0254, 0);
-            assertThat(Seen.amount(sheet, "per-degree", "Pa"))
+            assertThat(Results.amount(sheet, "per-degree", "Pa"))
                     .isCloseTo(trapped.pressureChange(10, 11, 75 * UsUnits.PSI), within(1e-3));
-            assertThat(Seen.amount(USUAL.with("startTemperature", "40 degC").work(), "per-degree", "Pa"))
+            assertThat(Results.amount(USUAL.with("startTemperature", "40 degC").work(), "per-degree", "Pa"))
                     .isCloseTo(trapped.pressureChange(39, 40, 75 * UsUnits.PSI), within(1e-3));
         }
 
         @Test
         void time_to_hold() {
-            assertThat(Seen.amount(sheet, "hold", "min")).isEqualTo(15);
-            assertThat(Seen.line(sheet, "hold").source()).isEqualTo(Sources.TEST_TIME);
+            assertThat(Results.amount(sheet, "hold", "min")).isEqualTo(15);
+            assertThat(Results.line(sheet, "hold").source()).isEqualTo(Sources.TEST_TIME);
             Worksheet longer = USUAL.with("holdMinutes", "120").work();
-            assertThat(Seen.amount(longer, "hold", "min")).isEqualTo(120);
-            assertThat(Seen.line(longer, "hold").source()).isNotEqualTo(Sources.TEST_TIME);
+            assertThat(Results.amount(longer, "hold", "min")).isEqualTo(120);
+            assertThat(Results.line(longer, "hold").source()).isNotEqualTo(Sources.TEST_TIME);
         }
 
         @Test
         void more_at_the_lowest_point_than_the_line_is_rated_for() {
-            assertThat(Seen.warnings(USUAL.with("rating", "75.001 psi").work())).isEmpty();
-            assertThat(Seen.warnings(USUAL.with("rating", "74.999 psi").work()))
+            assertThat(Results.warnings(USUAL.with("rating", "75.001 psi").work()))
+                    .isEmpty();
+            assertThat(Results.warnings(USUAL.with("rating", "74.999 psi").work()))
                     .singleElement()
                     .asString()
                     .startsWith("At the lowest point the test pressure is more");
-            assertThat(Seen.warnings(USUAL.with("rating", "80 psi")
+            assertThat(Results.warnings(USUAL.with("rating", "80 psi")
                             .with("lowestBelow", "20 ft")
                             .work()))
                     .hasSize(1);
@@ -179,8 +181,8 @@ class PressureTestTest {
 
         @Test
         void plastic_stretches_first() {
-            assertThat(Seen.notes(sheet)).singleElement().asString().startsWith("Plastic pipe stretches");
-            assertThat(Seen.notes(USUAL.with("material", "copper").work())).isEmpty();
+            assertThat(Results.notes(sheet)).singleElement().asString().startsWith("Plastic pipe stretches");
+            assertThat(Results.notes(USUAL.with("material", "copper").work())).isEmpty();
         }
     }
 
@@ -188,7 +190,7 @@ class PressureTestTest {
     class Made {
         @Test
         void has_more_lines() {
-            assertThat(Seen.keys(MADE.work()))
+            assertThat(Results.keys(MADE.work()))
                     .containsSubsequence(
                             "per-degree", "thermal", "drop", "drop-corrected", "drop-allowed", "lost", "verdict");
         }
@@ -196,10 +198,10 @@ class PressureTestTest {
         @Test
         void passes_when_nothing_moved() {
             Worksheet sheet = MADE.work();
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo("passes");
+            assertThat(Results.word(sheet, "verdict")).isEqualTo("passes");
             assertThat(sheet.findings()).isEmpty();
-            assertThat(Seen.amount(sheet, "drop", "psi")).isZero();
-            assertThat(Seen.amount(sheet, "thermal", "psi")).isZero();
+            assertThat(Results.amount(sheet, "drop", "psi")).isZero();
+            assertThat(Results.amount(sheet, "thermal", "psi")).isZero();
         }
 
         @ParameterizedTest(name = "end at {0}, allowed {1}, step {2}: {3}")
@@ -215,7 +217,7 @@ class PressureTestTest {
                     .with("allowedDrop", allowed)
                     .with("gaugeStep", step)
                     .work();
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo(verdict);
+            assertThat(Results.word(sheet, "verdict")).isEqualTo(verdict);
         }
 
         @Test
@@ -225,15 +227,16 @@ class PressureTestTest {
                     .work();
             TrappedWater trapped = new TrappedWater(PipeMaterial.COPPER, 1.049 * 0.0254, 0.133 * 0.0254, 0);
             double thermal = trapped.pressureChange(10, (45 - 32) / 1.8, 75 * UsUnits.PSI);
-            assertThat(Seen.amount(sheet, "thermal", "Pa"))
+            assertThat(Results.amount(sheet, "thermal", "Pa"))
                     .isCloseTo(thermal, within(1e-2))
                     .isNegative();
-            assertThat(Seen.amount(sheet, "drop", "psi")).isCloseTo(5, within(1e-9));
-            assertThat(Seen.amount(sheet, "drop-corrected", "Pa")).isCloseTo(5 * UsUnits.PSI + thermal, within(1e-2));
-            assertThat(Seen.amount(sheet, "drop-allowed", "psi")).isCloseTo(1, within(1e-9));
-            assertThat(Seen.amount(sheet, "lost", "mL")).isZero();
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo("cannot tell");
-            assertThat(Seen.warnings(sheet))
+            assertThat(Results.amount(sheet, "drop", "psi")).isCloseTo(5, within(1e-9));
+            assertThat(Results.amount(sheet, "drop-corrected", "Pa"))
+                    .isCloseTo(5 * UsUnits.PSI + thermal, within(1e-2));
+            assertThat(Results.amount(sheet, "drop-allowed", "psi")).isCloseTo(1, within(1e-9));
+            assertThat(Results.amount(sheet, "lost", "mL")).isZero();
+            assertThat(Results.word(sheet, "verdict")).isEqualTo("cannot tell");
+            assertThat(Results.warnings(sheet))
                     .singleElement()
                     .asString()
                     .startsWith("The change of temperature may explain the drop.");
@@ -242,8 +245,8 @@ class PressureTestTest {
         @Test
         void a_steady_reading_while_it_got_warmer_may_hide_a_leak() {
             Worksheet sheet = MADE.with("endTemperature", "55 degF").work();
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo("cannot tell");
-            assertThat(Seen.warnings(sheet))
+            assertThat(Results.word(sheet, "verdict")).isEqualTo("cannot tell");
+            assertThat(Results.warnings(sheet))
                     .singleElement()
                     .asString()
                     .startsWith("The change of temperature may hide a leak.");
@@ -252,40 +255,40 @@ class PressureTestTest {
         @Test
         void a_drop_that_is_not_explained_does_not_pass_and_says_what_leaked() {
             Worksheet sheet = MADE.with("endPressure", "60 psi").work();
-            assertThat(Seen.word(sheet, "verdict")).isEqualTo("does not pass");
-            assertThat(Seen.warnings(sheet))
+            assertThat(Results.word(sheet, "verdict")).isEqualTo("does not pass");
+            assertThat(Results.warnings(sheet))
                     .singleElement()
                     .asString()
                     .startsWith("The drop is not explained by the change of temperature.");
-            double volume = Seen.amount(sheet, "pipe-volume", "m3");
+            double volume = Results.amount(sheet, "pipe-volume", "m3");
             TrappedWater trapped = new TrappedWater(PipeMaterial.COPPER, 1.049 * 0.0254, 0.133 * 0.0254, 0);
-            assertThat(Seen.amount(sheet, "lost", "mL"))
+            assertThat(Results.amount(sheet, "lost", "mL"))
                     .isCloseTo(volume * 1e6 * 15 * UsUnits.PSI * trapped.compliance(75 * UsUnits.PSI), within(1e-2));
         }
 
         @Test
         void too_short_a_test_tells_nothing_good_but_may_tell_bad() {
             Worksheet brief = MADE.with("minutes", "14").work();
-            assertThat(Seen.word(brief, "verdict")).isEqualTo("cannot tell");
-            assertThat(Seen.warnings(brief))
+            assertThat(Results.word(brief, "verdict")).isEqualTo("cannot tell");
+            assertThat(Results.warnings(brief))
                     .containsExactly("The test was shorter than the time the pressure must hold.");
             Worksheet leak =
                     MADE.with("minutes", "14").with("endPressure", "60 psi").work();
-            assertThat(Seen.word(leak, "verdict")).isEqualTo("does not pass");
+            assertThat(Results.word(leak, "verdict")).isEqualTo("does not pass");
         }
 
         @Test
         void so_does_one_that_began_too_low() {
             Given<PressureTest> low = MADE.with("startPressure", "74.9 psi").with("endPressure", "74.9 psi");
-            assertThat(Seen.word(low.work(), "verdict")).isEqualTo("cannot tell");
-            assertThat(Seen.warnings(low.work()))
+            assertThat(Results.word(low.work(), "verdict")).isEqualTo("cannot tell");
+            assertThat(Results.warnings(low.work()))
                     .singleElement()
                     .asString()
                     .startsWith("The test began under the test pressure");
             Worksheet enough = MADE.with("startPressure", "74.9995 psi")
                     .with("endPressure", "74.9995 psi")
                     .work();
-            assertThat(Seen.word(enough, "verdict")).isEqualTo("passes");
+            assertThat(Results.word(enough, "verdict")).isEqualTo("passes");
         }
 
         @Test
@@ -295,9 +298,9 @@ class PressureTestTest {
                     .with("endPressure", "100 psi")
                     .with("endTemperature", "52 degF");
             TrappedWater trapped = new TrappedWater(PipeMaterial.COPPER, 1.049 * 0.0254, 0.133 * 0.0254, 0.02);
-            assertThat(Seen.amount(airy.work(), "thermal", "Pa"))
+            assertThat(Results.amount(airy.work(), "thermal", "Pa"))
                     .isCloseTo(trapped.pressureChange(10, 20 / 1.8, 100 * UsUnits.PSI), within(1e-3));
-            assertThat(Seen.amount(airy.work(), "per-degree", "Pa"))
+            assertThat(Results.amount(airy.work(), "per-degree", "Pa"))
                     .isCloseTo(trapped.pressureChange(10, 11, 100 * UsUnits.PSI), within(1e-3));
         }
     }

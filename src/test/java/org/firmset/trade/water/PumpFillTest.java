@@ -10,6 +10,7 @@ import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Curve;
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Table;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;
@@ -37,7 +38,7 @@ class PumpFillTest {
 
         @Test
         void are_these() {
-            assertThat(Seen.keys(sheet))
+            assertThat(Results.keys(sheet))
                     .containsExactly(
                             "speed",
                             "friction",
@@ -50,30 +51,30 @@ class PumpFillTest {
                             "energy",
                             "pipe");
             assertThat(sheet.lines(Line.Role.MATERIAL)).extracting(Line::key).containsExactly("pipe");
-            assertThat(Seen.amount(sheet, "pipe", "ft")).isEqualTo(200);
+            assertThat(Results.amount(sheet, "pipe", "ft")).isEqualTo(200);
         }
 
         @Test
         void head_is_lift_friction_and_fittings() {
-            assertThat(Seen.amount(sheet, "speed", "ft/s")).isCloseTo(1.856131, within(1e-6));
-            assertThat(Seen.amount(sheet, "friction", "m")).isCloseTo(friction(), within(1e-9));
-            assertThat(Seen.term(sheet, "fittings", "k", "")).isCloseTo(FITTINGS, within(1e-9));
-            assertThat(Seen.amount(sheet, "fittings", "m"))
+            assertThat(Results.amount(sheet, "speed", "ft/s")).isCloseTo(1.856131, within(1e-6));
+            assertThat(Results.amount(sheet, "friction", "m")).isCloseTo(friction(), within(1e-9));
+            assertThat(Results.term(sheet, "fittings", "k", "")).isCloseTo(FITTINGS, within(1e-9));
+            assertThat(Results.amount(sheet, "fittings", "m"))
                     .isCloseTo(12.65 * Friction.velocityHead(FLOW, BORE), within(1e-9));
-            assertThat(Seen.amount(sheet, "head", "m")).isCloseTo(head(), within(1e-9));
-            assertThat(Seen.term(sheet, "friction", "e", "")).isCloseTo(0.0015, within(1e-12));
-            assertThat(Seen.amount(sheet, "pressure", "kPa"))
+            assertThat(Results.amount(sheet, "head", "m")).isCloseTo(head(), within(1e-9));
+            assertThat(Results.term(sheet, "friction", "e", "")).isCloseTo(0.0015, within(1e-12));
+            assertThat(Results.amount(sheet, "pressure", "kPa"))
                     .isCloseTo(head() * 999.7027 * 9.80665 / 1000, within(1e-5));
         }
 
         @Test
         void power_hours_and_energy() {
             double hydraulic = 999.7027 * 9.80665 * FLOW * head();
-            assertThat(Seen.amount(sheet, "hydraulic-power", "W")).isCloseTo(hydraulic, within(1e-5));
-            assertThat(Seen.amount(sheet, "electrical-power", "W")).isCloseTo(hydraulic / 0.4, within(1e-5));
-            assertThat(Seen.amount(sheet, "hours", "h")).isCloseTo(5.5, within(1e-9));
-            assertThat(Seen.amount(sheet, "energy", "Wh")).isCloseTo(hydraulic / 0.4 * 5.5, within(1e-4));
-            assertThat(Seen.term(sheet, "electrical-power", "eta", "")).isEqualTo(40);
+            assertThat(Results.amount(sheet, "hydraulic-power", "W")).isCloseTo(hydraulic, within(1e-5));
+            assertThat(Results.amount(sheet, "electrical-power", "W")).isCloseTo(hydraulic / 0.4, within(1e-5));
+            assertThat(Results.amount(sheet, "hours", "h")).isCloseTo(5.5, within(1e-9));
+            assertThat(Results.amount(sheet, "energy", "Wh")).isCloseTo(hydraulic / 0.4 * 5.5, within(1e-4));
+            assertThat(Results.term(sheet, "electrical-power", "eta", "")).isEqualTo(40);
         }
 
         @Test
@@ -82,15 +83,15 @@ class PumpFillTest {
                     .with("valves", "2")
                     .with("checkValves", "3")
                     .work();
-            assertThat(Seen.term(many, "fittings", "k", "")).isCloseTo(1.5 + 1.5 + 0.3 + 6, within(1e-9));
+            assertThat(Results.term(many, "fittings", "k", "")).isCloseTo(1.5 + 1.5 + 0.3 + 6, within(1e-9));
         }
 
         @Test
         void the_other_law_can_be_chosen() {
             Worksheet hazen = USUAL.with("law", "hazen-williams").work();
-            assertThat(Seen.amount(hazen, "friction", "m"))
+            assertThat(Results.amount(hazen, "friction", "m"))
                     .isCloseTo(Friction.hazenWilliams(FLOW, 60.96, BORE, 150), within(1e-9));
-            assertThat(Seen.line(hazen, "friction").source()).isEqualTo(Sources.HAZEN_WILLIAMS);
+            assertThat(Results.line(hazen, "friction").source()).isEqualTo(Sources.HAZEN_WILLIAMS);
         }
     }
 
@@ -99,12 +100,12 @@ class PumpFillTest {
         Worksheet sheet = USUAL.work();
         Table table = sheet.tables().getFirst();
         assertThat(table.rows()).hasSize(7);
-        assertThat(Seen.amount(table.rows().getFirst().get(0), "gpm")).isZero();
-        assertThat(Seen.amount(table.rows().getFirst().get(1), "ft")).isCloseTo(40, within(1e-9));
-        assertThat(Seen.amount(table.rows().get(4).get(0), "gpm")).isCloseTo(5, within(1e-8));
-        assertThat(Seen.amount(table.rows().get(4).get(1), "m")).isCloseTo(head(), within(1e-8));
+        assertThat(Results.amount(table.rows().getFirst().get(0), "gpm")).isZero();
+        assertThat(Results.amount(table.rows().getFirst().get(1), "ft")).isCloseTo(40, within(1e-9));
+        assertThat(Results.amount(table.rows().get(4).get(0), "gpm")).isCloseTo(5, within(1e-8));
+        assertThat(Results.amount(table.rows().get(4).get(1), "m")).isCloseTo(head(), within(1e-8));
         List<Amount> last = table.rows().getLast();
-        assertThat(Seen.amount(last.getFirst(), "gpm")).isCloseTo(7.5, within(1e-8));
+        assertThat(Results.amount(last.getFirst(), "gpm")).isCloseTo(7.5, within(1e-8));
         Curve curve = sheet.curves().getFirst();
         assertThat(curve.points()).hasSize(7);
         assertThat(curve.points().get(4).x()).isCloseTo(5 * 3.785411784, within(1e-8));
@@ -121,14 +122,14 @@ class PumpFillTest {
         void only_the_advice_to_look_at_the_pumps_curve_where_all_is_well() {
             Worksheet sheet = USUAL.work();
             assertThat(sheet.findings()).hasSize(1);
-            assertThat(Seen.notes(sheet)).singleElement().asString().contains("pump's own curve");
+            assertThat(Results.notes(sheet)).singleElement().asString().contains("pump's own curve");
         }
 
         @Test
         void water_faster_than_8_feet_a_second() {
             // 21.55 gpm run 8 ft/s in 1.049 in
-            assertThat(Seen.warnings(USUAL.with("flow", "21.5 gpm").work())).isEmpty();
-            assertThat(Seen.warnings(USUAL.with("flow", "21.6 gpm").work()))
+            assertThat(Results.warnings(USUAL.with("flow", "21.5 gpm").work())).isEmpty();
+            assertThat(Results.warnings(USUAL.with("flow", "21.6 gpm").work()))
                     .singleElement()
                     .asString()
                     .startsWith("The water runs faster than 8 ft/s");
@@ -136,8 +137,9 @@ class PumpFillTest {
 
         @Test
         void a_pump_high_above_the_water() {
-            assertThat(Seen.warnings(USUAL.with("suctionLift", "20 ft").work())).isEmpty();
-            assertThat(Seen.warnings(USUAL.with("suctionLift", "20.1 ft").work()))
+            assertThat(Results.warnings(USUAL.with("suctionLift", "20 ft").work()))
+                    .isEmpty();
+            assertThat(Results.warnings(USUAL.with("suctionLift", "20.1 ft").work()))
                     .singleElement()
                     .asString()
                     .startsWith("The pump stands more than 20 ft");
@@ -146,17 +148,17 @@ class PumpFillTest {
         @Test
         void friction_that_is_uncertain() {
             // Re is 2,300 at 0.997 gpm and 4,000 at 1.73 gpm
-            assertThat(Seen.notes(USUAL.with("flow", "0.98 gpm").work())).hasSize(1);
-            assertThat(Seen.notes(USUAL.with("flow", "1.02 gpm").work())).hasSize(2);
-            assertThat(Seen.notes(USUAL.with("flow", "1.7 gpm").work())).hasSize(2);
-            assertThat(Seen.notes(USUAL.with("flow", "1.76 gpm").work())).hasSize(1);
+            assertThat(Results.notes(USUAL.with("flow", "0.98 gpm").work())).hasSize(1);
+            assertThat(Results.notes(USUAL.with("flow", "1.02 gpm").work())).hasSize(2);
+            assertThat(Results.notes(USUAL.with("flow", "1.7 gpm").work())).hasSize(2);
+            assertThat(Results.notes(USUAL.with("flow", "1.76 gpm").work())).hasSize(1);
             Given<PumpFill> hazen = USUAL.with("law", "hazen-williams");
-            assertThat(Seen.notes(hazen.with("flow", "0.98 gpm").work()))
+            assertThat(Results.notes(hazen.with("flow", "0.98 gpm").work()))
                     .hasSize(2)
                     .first()
                     .asString()
                     .startsWith("The Reynolds number is under 4,000");
-            assertThat(Seen.notes(hazen.with("flow", "1.76 gpm").work())).hasSize(1);
+            assertThat(Results.notes(hazen.with("flow", "1.76 gpm").work())).hasSize(1);
         }
     }
 

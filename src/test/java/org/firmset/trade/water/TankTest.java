@@ -8,6 +8,7 @@ import java.util.List;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Line;
 import org.firmset.trade.trace.Refusal;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class TankTest {
                 """)
         void hold_this_when_full(String shape, double cubicFeet) {
             // 8 ft across, 5 ft high, 6 ft long, 4 ft wide, cone of 2 ft
-            assertThat(Seen.amount(shape(shape).work(), "volume", "ft3")).isCloseTo(cubicFeet, within(1e-5));
+            assertThat(Results.amount(shape(shape).work(), "volume", "ft3")).isCloseTo(cubicFeet, within(1e-5));
         }
 
         @ParameterizedTest(name = "{0} at 3 ft: {1} ft3")
@@ -49,8 +50,8 @@ class TankTest {
                 """)
         void hold_this_at_a_depth(String shape, double cubicFeet) {
             Worksheet sheet = shape(shape).with("waterDepth", "3 ft").work();
-            assertThat(Seen.amount(sheet, "volume-now", "ft3")).isCloseTo(cubicFeet, within(1e-5));
-            assertThat(Seen.amount(sheet, "mass-now", "kg"))
+            assertThat(Results.amount(sheet, "volume-now", "ft3")).isCloseTo(cubicFeet, within(1e-5));
+            assertThat(Results.amount(sheet, "mass-now", "kg"))
                     .isCloseTo(cubicFeet * 28.316846592 + 400 * 0.45359237, within(1e-3));
         }
 
@@ -64,9 +65,9 @@ class TankTest {
                 """)
         void stand_on_this(String shape, double along, double across, double area) {
             Worksheet sheet = shape(shape).work();
-            assertThat(Seen.term(sheet, "least-base-length", "s", "ft")).isCloseTo(along, within(1e-9));
-            assertThat(Seen.term(sheet, "least-base-width", "s", "ft")).isCloseTo(across, within(1e-9));
-            assertThat(Seen.term(sheet, "pressure-on-base", "A", "ft2")).isCloseTo(area, within(1e-6));
+            assertThat(Results.term(sheet, "least-base-length", "s", "ft")).isCloseTo(along, within(1e-9));
+            assertThat(Results.term(sheet, "least-base-width", "s", "ft")).isCloseTo(across, within(1e-9));
+            assertThat(Results.term(sheet, "pressure-on-base", "A", "ft2")).isCloseTo(area, within(1e-6));
         }
 
         @ParameterizedTest(name = "{0}: {1} ft2 at {2} ft, {3} ft wide, C {4}")
@@ -79,21 +80,21 @@ class TankTest {
                 """)
         void show_this_to_the_wind(String shape, double area, double arm, double width, double drag) {
             Worksheet sheet = shape(shape).work();
-            assertThat(Seen.term(sheet, "wind-force", "A", "ft2")).isCloseTo(area, within(1e-6));
-            assertThat(Seen.term(sheet, "wind-force", "C", "")).isEqualTo(drag);
-            assertThat(Seen.term(sheet, "tipping-safety", "a", "ft")).isCloseTo(arm, within(1e-6));
-            assertThat(Seen.term(sheet, "tipping-safety", "b", "ft")).isCloseTo(width, within(1e-6));
+            assertThat(Results.term(sheet, "wind-force", "A", "ft2")).isCloseTo(area, within(1e-6));
+            assertThat(Results.term(sheet, "wind-force", "C", "")).isEqualTo(drag);
+            assertThat(Results.term(sheet, "tipping-safety", "a", "ft")).isCloseTo(arm, within(1e-6));
+            assertThat(Results.term(sheet, "tipping-safety", "b", "ft")).isCloseTo(width, within(1e-6));
         }
 
         @Test
         void a_long_lying_tank_and_a_box_that_is_wider_than_long() {
             Worksheet lying = shape("lying-cylinder").with("length", "10 ft").work();
-            assertThat(Seen.term(lying, "least-base-length", "s", "ft")).isCloseTo(10, within(1e-9));
-            assertThat(Seen.term(lying, "least-base-width", "s", "ft")).isCloseTo(8, within(1e-9));
+            assertThat(Results.term(lying, "least-base-length", "s", "ft")).isCloseTo(10, within(1e-9));
+            assertThat(Results.term(lying, "least-base-width", "s", "ft")).isCloseTo(8, within(1e-9));
             Worksheet box = shape("box").with("width", "7 ft").work();
-            assertThat(Seen.term(box, "least-base-length", "s", "ft")).isCloseTo(7, within(1e-9));
-            assertThat(Seen.term(box, "least-base-width", "s", "ft")).isCloseTo(6, within(1e-9));
-            assertThat(Seen.term(box, "wind-force", "A", "ft2")).isCloseTo(35, within(1e-6));
+            assertThat(Results.term(box, "least-base-length", "s", "ft")).isCloseTo(7, within(1e-9));
+            assertThat(Results.term(box, "least-base-width", "s", "ft")).isCloseTo(6, within(1e-9));
+            assertThat(Results.term(box, "wind-force", "A", "ft2")).isCloseTo(35, within(1e-6));
         }
 
         @ParameterizedTest
@@ -105,7 +106,7 @@ class TankTest {
                 cone-bottom      | V = pi/4 d2 (h + c / 3) | d h c
                 """)
         void say_by_which_formula(String shape, String formula, String symbols) {
-            Line line = Seen.line(shape(shape).work(), "volume");
+            Line line = Results.line(shape(shape).work(), "volume");
             assertThat(line.formula()).isEqualTo(formula);
             assertThat(line.terms()).extracting(t -> t.symbol()).containsExactly(symbols.split(" "));
         }
@@ -115,10 +116,10 @@ class TankTest {
             Worksheet sheet = shape("lying-cylinder").work();
             List<List<Amount>> rows = sheet.tables().getFirst().rows();
             assertThat(rows).hasSize(10);
-            assertThat(Seen.amount(rows.get(0).get(0), "ft")).isCloseTo(0.8, within(1e-9));
-            assertThat(Seen.amount(rows.get(4).get(1), "ft3")).isCloseTo(150.796447, within(1e-5));
-            assertThat(Seen.amount(rows.get(9).get(0), "ft")).isCloseTo(8, within(1e-9));
-            assertThat(Seen.amount(rows.get(9).get(1), "ft3")).isCloseTo(301.592895, within(1e-5));
+            assertThat(Results.amount(rows.get(0).get(0), "ft")).isCloseTo(0.8, within(1e-9));
+            assertThat(Results.amount(rows.get(4).get(1), "ft3")).isCloseTo(150.796447, within(1e-5));
+            assertThat(Results.amount(rows.get(9).get(0), "ft")).isCloseTo(8, within(1e-9));
+            assertThat(Results.amount(rows.get(9).get(1), "ft3")).isCloseTo(301.592895, within(1e-5));
             assertThat(sheet.curves().getFirst().points()).hasSize(11);
             assertThat(sheet.curves().getFirst().points().getFirst().y()).isZero();
             assertThat(sheet.curves().getFirst().points().getLast().x()).isCloseTo(2.4384, within(1e-9));
@@ -131,7 +132,7 @@ class TankTest {
 
         @Test
         void are_these() {
-            assertThat(Seen.keys(sheet))
+            assertThat(Results.keys(sheet))
                     .containsExactly(
                             "volume",
                             "water-mass",
@@ -157,36 +158,38 @@ class TankTest {
 
         @Test
         void masses() {
-            assertThat(Seen.amount(sheet, "water-mass", "kg")).isCloseTo(6245.929444, within(1e-5));
-            assertThat(Seen.amount(sheet, "full-mass", "lb")).isCloseTo(13769.917347 + 400, within(1e-4));
-            assertThat(Seen.amount(sheet, "water", "gal")).isCloseTo(1650, within(1e-6));
-            assertThat(Seen.line(sheet, "full-mass").caution()).contains("Never stand below it");
+            assertThat(Results.amount(sheet, "water-mass", "kg")).isCloseTo(6245.929444, within(1e-5));
+            assertThat(Results.amount(sheet, "full-mass", "lb")).isCloseTo(13769.917347 + 400, within(1e-4));
+            assertThat(Results.amount(sheet, "water", "gal")).isCloseTo(1650, within(1e-6));
+            assertThat(Results.line(sheet, "full-mass").caution()).contains("Never stand below it");
         }
 
         @Test
         void the_base() {
-            assertThat(Seen.amount(sheet, "least-base-length", "in")).isCloseTo(104, within(1e-6));
-            assertThat(Seen.amount(sheet, "least-base-width", "in")).isCloseTo(104, within(1e-6));
-            assertThat(Seen.amount(sheet, "base-concrete", "yd3")).isCloseTo(1, within(1e-6));
-            assertThat(Seen.amount(sheet, "pressure-on-base", "lb/ft2"))
+            assertThat(Results.amount(sheet, "least-base-length", "in")).isCloseTo(104, within(1e-6));
+            assertThat(Results.amount(sheet, "least-base-width", "in")).isCloseTo(104, within(1e-6));
+            assertThat(Results.amount(sheet, "base-concrete", "yd3")).isCloseTo(1, within(1e-6));
+            assertThat(Results.amount(sheet, "pressure-on-base", "lb/ft2"))
                     .isCloseTo(14169.917347 / 50.265482457, within(1e-5));
             // 27 ft3 at 150 lb/ft3
-            assertThat(Seen.term(sheet, "pressure-on-ground", "S", "lb")).isCloseTo(4050, within(1e-4));
-            assertThat(Seen.amount(sheet, "pressure-on-ground", "lb/ft2")).isCloseTo(18219.917347 / 81, within(1e-5));
-            assertThat(Seen.amount(sheet, "allowed", "lb/ft2")).isCloseTo(1500, within(1e-6));
-            assertThat(Seen.amount(sheet, "share", "%")).isCloseTo(18219.917347 / 81 / 15, within(1e-6));
-            assertThat(Seen.amount(sheet, "least-pad", "ft")).isCloseTo(Math.sqrt(18219.917347 / 1500), within(1e-6));
+            assertThat(Results.term(sheet, "pressure-on-ground", "S", "lb")).isCloseTo(4050, within(1e-4));
+            assertThat(Results.amount(sheet, "pressure-on-ground", "lb/ft2"))
+                    .isCloseTo(18219.917347 / 81, within(1e-5));
+            assertThat(Results.amount(sheet, "allowed", "lb/ft2")).isCloseTo(1500, within(1e-6));
+            assertThat(Results.amount(sheet, "share", "%")).isCloseTo(18219.917347 / 81 / 15, within(1e-6));
+            assertThat(Results.amount(sheet, "least-pad", "ft"))
+                    .isCloseTo(Math.sqrt(18219.917347 / 1500), within(1e-6));
         }
 
         @Test
         void without_a_slab_the_tank_itself_presses_on_the_ground() {
             Worksheet bare = USUAL.with("baseThickness", "0 m").work();
             assertThat(bare.line("base-concrete")).isEmpty();
-            assertThat(Seen.amount(bare, "pressure-on-ground", "lb/ft2"))
+            assertThat(Results.amount(bare, "pressure-on-ground", "lb/ft2"))
                     .isCloseTo(14169.917347 / 50.265482457, within(1e-5));
-            assertThat(Seen.amount(bare, "least-pad", "ft")).isCloseTo(Math.sqrt(14169.917347 / 1500), within(1e-6));
-            assertThat(Seen.line(bare, "pressure-on-ground").formula()).isEqualTo("p = M g / A");
-            assertThat(Seen.line(sheet, "pressure-on-ground").formula()).isEqualTo("p = (M + S) g / (a b)");
+            assertThat(Results.amount(bare, "least-pad", "ft")).isCloseTo(Math.sqrt(14169.917347 / 1500), within(1e-6));
+            assertThat(Results.line(bare, "pressure-on-ground").formula()).isEqualTo("p = M g / A");
+            assertThat(Results.line(sheet, "pressure-on-ground").formula()).isEqualTo("p = (M + S) g / (a b)");
         }
 
         @Test
@@ -194,47 +197,47 @@ class TankTest {
             Worksheet feet = USUAL.with("contactArea", "4 ft2")
                     .with("baseThickness", "0 m")
                     .work();
-            assertThat(Seen.amount(feet, "pressure-on-base", "lb/ft2")).isCloseTo(14169.917347 / 4, within(1e-4));
-            assertThat(Seen.amount(feet, "pressure-on-ground", "lb/ft2")).isCloseTo(14169.917347 / 4, within(1e-4));
+            assertThat(Results.amount(feet, "pressure-on-base", "lb/ft2")).isCloseTo(14169.917347 / 4, within(1e-4));
+            assertThat(Results.amount(feet, "pressure-on-ground", "lb/ft2")).isCloseTo(14169.917347 / 4, within(1e-4));
         }
 
         @Test
         void the_ground_says_its_source() {
-            assertThat(Seen.line(sheet, "allowed").source()).isEqualTo(Sources.BEARING_UNKNOWN);
+            assertThat(Results.line(sheet, "allowed").source()).isEqualTo(Sources.BEARING_UNKNOWN);
             Worksheet gravel = USUAL.with("soil", "gravel").work();
-            assertThat(Seen.line(gravel, "allowed").source()).isEqualTo(Sources.BEARING);
-            assertThat(Seen.amount(gravel, "allowed", "lb/ft2")).isCloseTo(3000, within(1e-6));
+            assertThat(Results.line(gravel, "allowed").source()).isEqualTo(Sources.BEARING);
+            assertThat(Results.amount(gravel, "allowed", "lb/ft2")).isCloseTo(3000, within(1e-6));
         }
 
         @Test
         void wind_on_the_empty_tank() {
-            assertThat(Seen.amount(sheet, "wind-force", "lb")).isCloseTo(WIND, within(1e-5));
+            assertThat(Results.amount(sheet, "wind-force", "lb")).isCloseTo(WIND, within(1e-5));
             double sliding = 0.3 * 400 / WIND;
             double tipping = 400 * 8 / (2 * WIND * 2.5);
-            assertThat(Seen.amount(sheet, "sliding-safety", "")).isCloseTo(sliding, within(1e-8));
-            assertThat(Seen.amount(sheet, "tipping-safety", "")).isCloseTo(tipping, within(1e-8));
-            assertThat(Seen.amount(sheet, "slides-at", "mph")).isCloseTo(90 * Math.sqrt(sliding), within(1e-6));
-            assertThat(Seen.amount(sheet, "tips-at", "mph")).isCloseTo(90 * Math.sqrt(tipping), within(1e-6));
+            assertThat(Results.amount(sheet, "sliding-safety", "")).isCloseTo(sliding, within(1e-8));
+            assertThat(Results.amount(sheet, "tipping-safety", "")).isCloseTo(tipping, within(1e-8));
+            assertThat(Results.amount(sheet, "slides-at", "mph")).isCloseTo(90 * Math.sqrt(sliding), within(1e-6));
+            assertThat(Results.amount(sheet, "tips-at", "mph")).isCloseTo(90 * Math.sqrt(tipping), within(1e-6));
         }
 
         @Test
         void what_ties_it_down() {
-            assertThat(Seen.amount(sheet, "tie-down", "lb")).isCloseTo(1.5 * WIND / 0.3 - 400, within(1e-4));
-            assertThat(Seen.amount(sheet, "ballast", "L"))
+            assertThat(Results.amount(sheet, "tie-down", "lb")).isCloseTo(1.5 * WIND / 0.3 - 400, within(1e-4));
+            assertThat(Results.amount(sheet, "ballast", "L"))
                     .isCloseTo((1.5 * WIND / 0.3 - 400) * 0.45359237, within(1e-4));
             Worksheet narrow =
                     USUAL.with("friction", "1").with("stance", "2 ft").work();
-            assertThat(Seen.term(narrow, "tipping-safety", "b", "ft")).isCloseTo(2, within(1e-9));
-            assertThat(Seen.amount(narrow, "tie-down", "lb")).isCloseTo(3 * WIND * 2.5 / 2 - 400, within(1e-4));
+            assertThat(Results.term(narrow, "tipping-safety", "b", "ft")).isCloseTo(2, within(1e-9));
+            assertThat(Results.amount(narrow, "tie-down", "lb")).isCloseTo(3 * WIND * 2.5 / 2 - 400, within(1e-4));
             Worksheet calm = USUAL.with("wind", "10 mph").work();
-            assertThat(Seen.amount(calm, "tie-down", "lb")).isZero();
-            assertThat(Seen.amount(calm, "ballast", "L")).isZero();
+            assertThat(Results.amount(calm, "tie-down", "lb")).isZero();
+            assertThat(Results.amount(calm, "ballast", "L")).isZero();
         }
 
         @Test
         void the_factor_of_the_wind_can_be_given() {
             Worksheet given = USUAL.with("drag", "1.2").work();
-            assertThat(Seen.amount(given, "wind-force", "lb")).isCloseTo(WIND * 1.5, within(1e-5));
+            assertThat(Results.amount(given, "wind-force", "lb")).isCloseTo(WIND * 1.5, within(1e-5));
         }
     }
 
@@ -245,7 +248,7 @@ class TankTest {
         @Test
         void a_calm_tank_on_good_ground_has_only_the_note_on_wind() {
             assertThat(calm.work().findings()).hasSize(1);
-            assertThat(Seen.notes(calm.work()))
+            assertThat(Results.notes(calm.work()))
                     .singleElement()
                     .asString()
                     .startsWith("The wind is taken in simple form");
@@ -255,9 +258,9 @@ class TankTest {
         void more_than_75_percent_of_the_presumptive_value_is_for_an_engineer() {
             Given<Tank> feet = calm.with("soil", "clay").with("baseThickness", "0 m");
             // 14,169.917 lb on 1,125 lb/ft2 need 12.59548 ft2
-            assertThat(Seen.engineer(feet.with("contactArea", "12.596 ft2").work()))
+            assertThat(Results.engineers(feet.with("contactArea", "12.596 ft2").work()))
                     .isEmpty();
-            assertThat(Seen.engineer(feet.with("contactArea", "12.595 ft2").work()))
+            assertThat(Results.engineers(feet.with("contactArea", "12.595 ft2").work()))
                     .containsExactly(
                             "The ground carries more than 75 % of its presumptive bearing value. Ask a licensed"
                                     + " engineer.");
@@ -265,7 +268,7 @@ class TankTest {
 
         @Test
         void fill_is_for_an_engineer() {
-            assertThat(Seen.engineer(calm.with("onFill", "true").work()))
+            assertThat(Results.engineers(calm.with("onFill", "true").work()))
                     .singleElement()
                     .asString()
                     .startsWith("The base stands on fill or filled block");
@@ -274,37 +277,38 @@ class TankTest {
         @Test
         void less_than_one_and_a_half_times_held_is_for_an_engineer() {
             Given<Tank> sliding = USUAL.with("soil", "sand");
-            double slides = Seen.amount(sliding.work(), "slides-at", "mph") / Math.sqrt(1.5);
-            assertThat(Seen.engineer(sliding.with("wind", "%.6f mph".formatted(slides - 1e-4))
+            double slides = Results.amount(sliding.work(), "slides-at", "mph") / Math.sqrt(1.5);
+            assertThat(Results.engineers(sliding.with("wind", "%.6f mph".formatted(slides - 1e-4))
                             .work()))
                     .isEmpty();
-            assertThat(Seen.engineer(sliding.with("wind", "%.6f mph".formatted(slides + 1e-4))
+            assertThat(Results.engineers(sliding.with("wind", "%.6f mph".formatted(slides + 1e-4))
                             .work()))
                     .singleElement()
                     .asString()
                     .startsWith("The empty tank is not held 1.5 times");
             Given<Tank> tipping = sliding.with("friction", "1").with("stance", "2 ft");
-            double tips = Seen.amount(tipping.work(), "tips-at", "mph") / Math.sqrt(1.5);
-            assertThat(Seen.engineer(tipping.with("wind", "%.6f mph".formatted(tips - 1e-4))
+            double tips = Results.amount(tipping.work(), "tips-at", "mph") / Math.sqrt(1.5);
+            assertThat(Results.engineers(tipping.with("wind", "%.6f mph".formatted(tips - 1e-4))
                             .work()))
                     .isEmpty();
-            assertThat(Seen.engineer(tipping.with("wind", "%.6f mph".formatted(tips + 1e-4))
+            assertThat(Results.engineers(tipping.with("wind", "%.6f mph".formatted(tips + 1e-4))
                             .work()))
                     .hasSize(1);
         }
 
         @Test
         void a_frame_under_a_cone_is_for_an_engineer_and_a_lying_tank_rolls() {
-            assertThat(Seen.engineer(shape("cone-bottom").with("wind", "5 mph").work()))
+            assertThat(Results.engineers(
+                            shape("cone-bottom").with("wind", "5 mph").work()))
                     .singleElement()
                     .asString()
                     .startsWith("A cone-bottom tank stands on a frame");
-            assertThat(Seen.warnings(shape("lying-cylinder").work()))
+            assertThat(Results.warnings(shape("lying-cylinder").work()))
                     .singleElement()
                     .asString()
                     .startsWith("A lying tank rests on cradles");
-            assertThat(Seen.warnings(shape("box").work())).isEmpty();
-            assertThat(Seen.warnings(shape("upright-cylinder").work())).isEmpty();
+            assertThat(Results.warnings(shape("box").work())).isEmpty();
+            assertThat(Results.warnings(shape("upright-cylinder").work())).isEmpty();
         }
 
         @ParameterizedTest
@@ -316,7 +320,8 @@ class TankTest {
         void a_base_that_does_not_reach_4_inches_beyond(String length, String width, boolean small) {
             Worksheet sheet =
                     calm.with("baseLength", length).with("baseWidth", width).work();
-            assertThat(Seen.warnings(sheet).stream().anyMatch(w -> w.startsWith("The base does not reach far enough")))
+            assertThat(Results.warnings(sheet).stream()
+                            .anyMatch(w -> w.startsWith("The base does not reach far enough")))
                     .isEqualTo(small);
         }
 
@@ -334,12 +339,12 @@ class TankTest {
                     .with("baseLength", length)
                     .with("baseWidth", width)
                     .work();
-            assertThat(Seen.warnings(sheet).isEmpty()).isEqualTo(!small);
+            assertThat(Results.warnings(sheet).isEmpty()).isEqualTo(!small);
         }
 
         @Test
         void unknown_ground_is_to_be_dug_up() {
-            assertThat(Seen.notes(calm.with("soil", "unknown").work()))
+            assertThat(Results.notes(calm.with("soil", "unknown").work()))
                     .hasSize(2)
                     .first()
                     .asString()
@@ -349,8 +354,9 @@ class TankTest {
         @Test
         void what_even_water_does_not_hold_must_be_tied() {
             // 1.5 x 662.64 lb / mu - 400 lb against 13,769.9 lb of water
-            assertThat(Seen.warnings(USUAL.with("friction", "0.0702").work())).isEmpty();
-            assertThat(Seen.warnings(USUAL.with("friction", "0.0701").work()))
+            assertThat(Results.warnings(USUAL.with("friction", "0.0702").work()))
+                    .isEmpty();
+            assertThat(Results.warnings(USUAL.with("friction", "0.0701").work()))
                     .containsExactly("Even full, the tank is not heavy enough for this wind; it must be tied down.");
         }
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.firmset.trade.trace.Amount;
 import org.firmset.trade.trace.Line;
+import org.firmset.trade.trace.Results;
 import org.firmset.trade.trace.Table;
 import org.firmset.trade.trace.Worksheet;
 import org.junit.jupiter.api.Nested;
@@ -20,14 +21,14 @@ class WaterLineTest {
 
     private static List<Amount> row(Table table, String outlet, String level) {
         return table.rows().stream()
-                .filter(r -> Seen.word(r.get(0)).equals(outlet)
-                        && Seen.word(r.get(1)).equals(level))
+                .filter(r -> Results.word(r.get(0)).equals(outlet)
+                        && Results.word(r.get(1)).equals(level))
                 .findFirst()
                 .orElseThrow();
     }
 
     private static double flow(Table table, String outlet, String level) {
-        return Seen.amount(row(table, outlet, level).get(2), "gpm");
+        return Results.amount(row(table, outlet, level).get(2), "gpm");
     }
 
     /** Expected flows were found by bisection in another program. */
@@ -84,7 +85,7 @@ class WaterLineTest {
         }
 
         private static double total(Given<WaterLine> line) {
-            return Seen.amount(line.work(), "flow-all", "gpm");
+            return Results.amount(line.work(), "flow-all", "gpm");
         }
     }
 
@@ -105,17 +106,17 @@ class WaterLineTest {
         @Test
         void pressure_before_a_running_sink_is_that_of_its_flow() {
             List<Amount> row = row(tables.get(0), "cabin sink", "full");
-            double flow = Seen.amount(row.get(2), "gpm");
-            assertThat(Seen.amount(row.get(3), "psi")).isCloseTo(60 * flow * flow / (2.2 * 2.2), within(1e-6));
+            double flow = Results.amount(row.get(2), "gpm");
+            assertThat(Results.amount(row.get(3), "psi")).isCloseTo(60 * flow * flow / (2.2 * 2.2), within(1e-6));
             // 0.7642 gpm through 0.824 in
-            assertThat(Seen.amount(row.get(4), "ft/s")).isCloseTo(0.459749, within(1e-5));
+            assertThat(Results.amount(row.get(4), "ft/s")).isCloseTo(0.459749, within(1e-5));
         }
 
         @Test
         void a_bare_end_has_no_pressure() {
             List<Amount> row = row(OPEN.work().tables().get(1), "cabin sink", "full");
-            assertThat(Seen.amount(row.get(3), "psi")).isZero();
-            assertThat(Seen.amount(row.get(4), "ft/s")).isCloseTo(3.452068, within(1e-5));
+            assertThat(Results.amount(row.get(3), "psi")).isZero();
+            assertThat(Results.amount(row.get(4), "ft/s")).isCloseTo(3.452068, within(1e-5));
         }
 
         @Test
@@ -127,12 +128,12 @@ class WaterLineTest {
             assertThat(shut.rows()).hasSize(2);
             List<Amount> low = shut.rows().get(0);
             List<Amount> high = shut.rows().get(1);
-            assertThat(Seen.word(low.getFirst())).isEqualTo("low");
-            assertThat(Seen.amount(low.get(1), "ft")).isEqualTo(12);
-            assertThat(Seen.amount(low.get(2), "psi")).isCloseTo(17 * 0.433399, within(1e-4));
-            assertThat(Seen.amount(low.get(3), "psi")).isCloseTo(12.5 * 0.433399, within(1e-4));
-            assertThat(Seen.amount(high.get(2), "psi")).isCloseTo(0.433399, within(1e-4));
-            assertThat(Seen.amount(high.get(3), "psi")).isZero();
+            assertThat(Results.word(low.getFirst())).isEqualTo("low");
+            assertThat(Results.amount(low.get(1), "ft")).isEqualTo(12);
+            assertThat(Results.amount(low.get(2), "psi")).isCloseTo(17 * 0.433399, within(1e-4));
+            assertThat(Results.amount(low.get(3), "psi")).isCloseTo(12.5 * 0.433399, within(1e-4));
+            assertThat(Results.amount(high.get(2), "psi")).isCloseTo(0.433399, within(1e-4));
+            assertThat(Results.amount(high.get(3), "psi")).isZero();
         }
     }
 
@@ -142,7 +143,7 @@ class WaterLineTest {
 
         @Test
         void are_these() {
-            assertThat(Seen.keys(sheet))
+            assertThat(Results.keys(sheet))
                     .containsExactly(
                             "density",
                             "viscosity",
@@ -164,65 +165,66 @@ class WaterLineTest {
 
         @Test
         void water_at_50_degrees_fahrenheit() {
-            assertThat(Seen.amount(sheet, "density", "kg/m3")).isCloseTo(999.7027, within(1e-4));
-            assertThat(Seen.amount(sheet, "viscosity", "mm2/s")).isCloseTo(1.30629, within(1e-5));
+            assertThat(Results.amount(sheet, "density", "kg/m3")).isCloseTo(999.7027, within(1e-4));
+            assertThat(Results.amount(sheet, "viscosity", "mm2/s")).isCloseTo(1.30629, within(1e-5));
         }
 
         @Test
         void static_pressure_is_that_of_the_lowest_outlet() {
-            assertThat(Seen.amount(sheet, "static-pressure", "psi")).isCloseTo(17 * 0.433399, within(1e-4));
-            assertThat(Seen.term(sheet, "static-pressure", "z", "ft")).isEqualTo(12);
-            assertThat(Seen.term(sheet, "static-pressure", "d", "ft")).isEqualTo(5);
+            assertThat(Results.amount(sheet, "static-pressure", "psi")).isCloseTo(17 * 0.433399, within(1e-4));
+            assertThat(Results.term(sheet, "static-pressure", "z", "ft")).isEqualTo(12);
+            assertThat(Results.term(sheet, "static-pressure", "d", "ft")).isEqualTo(5);
             Worksheet turned = OPEN.with("outlets", "a = 1 ft, 2 ft; b = 1 ft, 9 ft; c = 1 ft, 3 ft")
                     .work();
-            assertThat(Seen.term(turned, "static-pressure", "z", "ft")).isEqualTo(9);
+            assertThat(Results.term(turned, "static-pressure", "z", "ft")).isEqualTo(9);
         }
 
         @Test
         void flows() {
-            assertThat(Seen.amount(sheet, "least-flow", "gpm")).isCloseTo(4.473918389, within(1e-7));
-            assertThat(Seen.amount(sheet, "flow-all", "gpm")).isCloseTo(6.736933899, within(1e-7));
-            assertThat(Seen.amount(sheet, "flow-all-low", "gpm"))
+            assertThat(Results.amount(sheet, "least-flow", "gpm")).isCloseTo(4.473918389, within(1e-7));
+            assertThat(Results.amount(sheet, "flow-all", "gpm")).isCloseTo(6.736933899, within(1e-7));
+            assertThat(Results.amount(sheet, "flow-all-low", "gpm"))
                     .isCloseTo(
                             flow(sheet.tables().get(1), "cabin sink", "nearly empty")
                                     + flow(sheet.tables().get(1), "shop tap", "nearly empty"),
                             within(1e-7));
-            assertThat(Seen.term(sheet, "flow-all-low", "d", "ft")).isCloseTo(0.5, within(1e-9));
-            assertThat(Seen.line(sheet, "least-flow").caution()).contains("air gathers there");
+            assertThat(Results.term(sheet, "flow-all-low", "d", "ft")).isCloseTo(0.5, within(1e-9));
+            assertThat(Results.line(sheet, "least-flow").caution()).contains("air gathers there");
             assertThat(fixture(sheet)).isEqualTo("bare end");
             assertThat(fixture(USUAL.work())).isEqualTo("2.2 gpm at 60 psi");
         }
 
         private static String fixture(Worksheet sheet) {
-            return Seen.word(Seen.line(sheet, "least-flow").terms().getLast().amount());
+            return Results.word(
+                    Results.line(sheet, "least-flow").terms().getLast().amount());
         }
 
         @Test
         void the_main() {
-            assertThat(Seen.amount(sheet, "main-speed", "ft/s")).isCloseTo(2.500926405, within(1e-7));
-            assertThat(Seen.term(sheet, "main-speed", "Q", "gpm")).isCloseTo(6.7369338986, within(1e-7));
+            assertThat(Results.amount(sheet, "main-speed", "ft/s")).isCloseTo(2.500926405, within(1e-7));
+            assertThat(Results.term(sheet, "main-speed", "Q", "gpm")).isCloseTo(6.7369338986, within(1e-7));
             double flow = 6.7369338986 * 3.785411784 / 60_000;
             double bore = 1.049 * 0.0254;
             double viscosity = Water.kinematicViscosity(10);
-            assertThat(Seen.amount(sheet, "main-friction", "m"))
+            assertThat(Results.amount(sheet, "main-friction", "m"))
                     .isCloseTo(Friction.darcy(flow, 60.96, bore, 1.5e-6, viscosity), within(1e-7));
-            assertThat(Seen.amount(sheet, "main-friction-other", "m"))
+            assertThat(Results.amount(sheet, "main-friction-other", "m"))
                     .isCloseTo(Friction.hazenWilliams(flow, 60.96, bore, 150), within(1e-7));
-            assertThat(Seen.term(sheet, "main-fittings", "k", "")).isCloseTo(0.5 + 4 * 1.5 + 0.15, within(1e-9));
-            assertThat(Seen.amount(sheet, "main-fittings", "m"))
+            assertThat(Results.term(sheet, "main-fittings", "k", "")).isCloseTo(0.5 + 4 * 1.5 + 0.15, within(1e-9));
+            assertThat(Results.amount(sheet, "main-fittings", "m"))
                     .isCloseTo(6.65 * Friction.velocityHead(flow, bore), within(1e-7));
             double factor = Friction.factor(Friction.reynolds(flow, bore, viscosity), 1.5e-6 / bore);
-            assertThat(Seen.amount(sheet, "main-equivalent", "m")).isCloseTo(6.65 * bore / factor, within(1e-6));
-            assertThat(Seen.term(sheet, "main-friction", "e", "")).isCloseTo(0.0015, within(1e-12));
+            assertThat(Results.amount(sheet, "main-equivalent", "m")).isCloseTo(6.65 * bore / factor, within(1e-6));
+            assertThat(Results.term(sheet, "main-friction", "e", "")).isCloseTo(0.0015, within(1e-12));
         }
 
         @Test
         void the_laws_change_places() {
             Worksheet hazen = OPEN.with("law", "hazen-williams").work();
-            assertThat(Seen.line(hazen, "main-friction").formula()).startsWith("h = 10.67 L");
-            assertThat(Seen.line(hazen, "main-friction-other").formula()).startsWith("h = f L / d");
-            assertThat(Seen.line(hazen, "main-friction").source()).isEqualTo(Sources.HAZEN_WILLIAMS);
-            assertThat(Seen.line(hazen, "main-friction-other").source()).isEqualTo(Sources.DARCY);
+            assertThat(Results.line(hazen, "main-friction").formula()).startsWith("h = 10.67 L");
+            assertThat(Results.line(hazen, "main-friction-other").formula()).startsWith("h = f L / d");
+            assertThat(Results.line(hazen, "main-friction").source()).isEqualTo(Sources.HAZEN_WILLIAMS);
+            assertThat(Results.line(hazen, "main-friction-other").source()).isEqualTo(Sources.DARCY);
         }
 
         @Test
@@ -233,16 +235,16 @@ class WaterLineTest {
                     .with("globeValves", "4")
                     .with("checkValves", "5")
                     .work();
-            assertThat(Seen.term(many, "main-fittings", "k", ""))
+            assertThat(Results.term(many, "main-fittings", "k", ""))
                     .isCloseTo(0.5 + 1.5 + 2 * 0.9 + 3 * 0.15 + 4 * 10 + 5 * 2, within(1e-9));
         }
 
         @Test
         void how_long_the_tank_lasts() {
-            assertThat(Seen.amount(sheet, "lasts", "h")).isCloseTo(1650 / 6.7369338986 / 60, within(1e-6));
-            assertThat(Seen.amount(sheet, "lasts-low", "h"))
-                    .isCloseTo(1650 / Seen.amount(sheet, "flow-all-low", "gpm") / 60, within(1e-6));
-            assertThat(Seen.amount(sheet, "flushes", "")).isEqualTo(1031);
+            assertThat(Results.amount(sheet, "lasts", "h")).isCloseTo(1650 / 6.7369338986 / 60, within(1e-6));
+            assertThat(Results.amount(sheet, "lasts-low", "h"))
+                    .isCloseTo(1650 / Results.amount(sheet, "flow-all-low", "gpm") / 60, within(1e-6));
+            assertThat(Results.amount(sheet, "flushes", "")).isEqualTo(1031);
         }
 
         @Test
@@ -250,8 +252,8 @@ class WaterLineTest {
             assertThat(sheet.lines(Line.Role.MATERIAL))
                     .extracting(Line::key)
                     .containsExactly("main-pipe", "branch-pipe");
-            assertThat(Seen.amount(sheet, "main-pipe", "ft")).isEqualTo(200);
-            assertThat(Seen.amount(sheet, "branch-pipe", "ft")).isEqualTo(180);
+            assertThat(Results.amount(sheet, "main-pipe", "ft")).isEqualTo(200);
+            assertThat(Results.amount(sheet, "branch-pipe", "ft")).isEqualTo(180);
         }
 
         @Test
@@ -260,8 +262,8 @@ class WaterLineTest {
             assertThat(dry.line("lasts")).isEmpty();
             assertThat(dry.line("lasts-low")).isEmpty();
             assertThat(dry.line("main-equivalent")).isEmpty();
-            assertThat(Seen.amount(dry, "flow-all", "gpm")).isZero();
-            assertThat(Seen.amount(dry, "static-pressure", "psi")).isZero();
+            assertThat(Results.amount(dry, "flow-all", "gpm")).isZero();
+            assertThat(Results.amount(dry, "static-pressure", "psi")).isZero();
         }
     }
 
@@ -280,7 +282,7 @@ class WaterLineTest {
         void an_outlet_above_the_water_gets_none() {
             Worksheet sheet = OPEN.with("outlets", "low = 10 ft, 12 ft; high = 10 ft, -3 ft; roof = 1 ft, -5 ft")
                     .work();
-            assertThat(Seen.warnings(sheet))
+            assertThat(Results.warnings(sheet))
                     .contains(
                             "No water from a tank that is full, as the end lies at or above the water: roof.",
                             "No water from a tank that is half full, as the end lies at or above the water: high,"
@@ -298,7 +300,7 @@ class WaterLineTest {
             assertThat(flow(sheet.tables().getFirst(), "high", "full")).isCloseTo(1.530964984, within(1e-7));
             assertThat(flow(sheet.tables().get(1), "high", "full")).isZero();
             assertThat(flow(sheet.tables().get(1), "low", "full")).isCloseTo(6.083294470543, within(1e-7));
-            assertThat(Seen.warnings(sheet))
+            assertThat(Results.warnings(sheet))
                     .contains("No water while all outlets are open, from a tank that is full, as the others draw the"
                             + " pressure down: high.")
                     .noneMatch(w -> w.startsWith("No water while all outlets are open, from a tank that is half full"));
@@ -331,7 +333,7 @@ class WaterLineTest {
         }
 
         private static List<String> shortfalls(Given<WaterLine> line) {
-            return Seen.warnings(line.work()).stream()
+            return Results.warnings(line.work()).stream()
                     .filter(w -> w.startsWith("Less than"))
                     .toList();
         }
@@ -340,7 +342,7 @@ class WaterLineTest {
         void least_pressure_is_that_of_the_fixtures_or_as_entered() {
             Given<WaterLine> line = easy.with("leastFlow", "0 gpm").with("outlets", "sink = 1 ft, 18.5 ft");
             Table alone = line.work().tables().getFirst();
-            double low = Seen.amount(row(alone, "sink", "nearly empty").get(3), "psi");
+            double low = Results.amount(row(alone, "sink", "nearly empty").get(3), "psi");
             assertThat(low).isBetween(8.0, 8.3);
             assertThat(shortfalls(line)).isEmpty();
             assertThat(shortfalls(line.with("fixtureGroup", "flush-valve"))).hasSize(2);
@@ -355,10 +357,11 @@ class WaterLineTest {
             Worksheet sheet = OPEN.with("fixtureGroup", "flush-valve")
                     .with("outlets", "tap = 10 ft, 5 ft")
                     .work();
-            assertThat(Seen.word(row(sheet.tables().getFirst(), "tap", "full").get(5)))
+            assertThat(Results.word(
+                            row(sheet.tables().getFirst(), "tap", "full").get(5)))
                     .isEqualTo("yes");
             Worksheet more = OPEN.with("leastFlow", "90 gpm").work();
-            assertThat(Seen.word(
+            assertThat(Results.word(
                             row(more.tables().getFirst(), "shop tap", "full").get(5)))
                     .isEqualTo("no");
         }
@@ -366,11 +369,11 @@ class WaterLineTest {
         @Test
         void over_80_psi_when_shut_needs_a_reducing_valve() {
             double feet = 80 / 0.4333993 - 5;
-            assertThat(Seen.warnings(
+            assertThat(Results.warnings(
                             easy.with("outlets", "sink = 10 ft, %.4f ft, 5 gpm at 30 psi".formatted(feet - 0.01))
                                     .work()))
                     .isEmpty();
-            assertThat(Seen.warnings(
+            assertThat(Results.warnings(
                             easy.with("outlets", "sink = 10 ft, %.4f ft, 5 gpm at 30 psi".formatted(feet + 0.01))
                                     .work()))
                     .singleElement()
@@ -386,15 +389,19 @@ class WaterLineTest {
                     .with("leastFlow", "0 gpm");
             double slow = speedTo("main-speed", line, "1.9 ft");
             assertThat(slow).isBetween(6.5, 8.0);
-            assertThat(Seen.warnings(line.with("outlets", "end = 1 ft, 1.9 ft").work()))
+            assertThat(Results.warnings(
+                            line.with("outlets", "end = 1 ft, 1.9 ft").work()))
                     .isEmpty();
             Worksheet fast = line.with("outlets", "end = 1 ft, 5 ft").work();
-            assertThat(Seen.amount(fast, "main-speed", "ft/s")).isBetween(8.0, 9.8);
-            assertThat(Seen.warnings(fast)).singleElement().asString().startsWith("The water runs faster than 8 ft/s");
+            assertThat(Results.amount(fast, "main-speed", "ft/s")).isBetween(8.0, 9.8);
+            assertThat(Results.warnings(fast))
+                    .singleElement()
+                    .asString()
+                    .startsWith("The water runs faster than 8 ft/s");
         }
 
         private static double speedTo(String key, Given<WaterLine> line, String drop) {
-            return Seen.amount(line.with("outlets", "end = 1 ft, " + drop).work(), key, "ft/s");
+            return Results.amount(line.with("outlets", "end = 1 ft, " + drop).work(), key, "ft/s");
         }
 
         @Test
@@ -402,20 +409,24 @@ class WaterLineTest {
             Given<WaterLine> line =
                     OPEN.with("mainBore", "4 in").with("branchBore", "1 in").with("leastFlow", "0 gpm");
             Worksheet fast = line.with("outlets", "end = 1 ft, 10 ft").work();
-            assertThat(Seen.amount(row(fast.tables().getFirst(), "end", "full").get(4), "ft/s"))
+            assertThat(Results.amount(
+                            row(fast.tables().getFirst(), "end", "full").get(4), "ft/s"))
                     .isBetween(8.0, 12.0);
-            assertThat(Seen.amount(fast, "main-speed", "ft/s")).isLessThan(1);
-            assertThat(Seen.warnings(fast)).singleElement().asString().startsWith("The water runs faster than 8 ft/s");
+            assertThat(Results.amount(fast, "main-speed", "ft/s")).isLessThan(1);
+            assertThat(Results.warnings(fast))
+                    .singleElement()
+                    .asString()
+                    .startsWith("The water runs faster than 8 ft/s");
         }
 
         @Test
         void uncertain_friction_is_said_of_darcy_between_the_two_kinds_of_flow() {
             // 4 gpm: Re 11,700 in the branch, 9,200 in the main
-            assertThat(Seen.notes(easy.work())).isEmpty();
+            assertThat(Results.notes(easy.work())).isEmpty();
             Worksheet between = easy.with("branchBore", "3.2 in").work();
-            assertThat(Seen.notes(between)).singleElement().asString().contains("between 2,300 and 4,000");
+            assertThat(Results.notes(between)).singleElement().asString().contains("between 2,300 and 4,000");
             Worksheet inMain = easy.with("mainBore", "3.2 in").work();
-            assertThat(Seen.notes(inMain)).singleElement().asString().contains("between 2,300 and 4,000");
+            assertThat(Results.notes(inMain)).singleElement().asString().contains("between 2,300 and 4,000");
         }
 
         @Test
@@ -423,25 +434,25 @@ class WaterLineTest {
             Given<WaterLine> wide = easy.with("outlets", "sink = 10 ft, 40 ft")
                     .with("mainBore", "4 in")
                     .with("branchBore", "4 in");
-            assertThat(Seen.notes(wide.work()))
+            assertThat(Results.notes(wide.work()))
                     .singleElement()
                     .asString()
                     .startsWith("The two laws of friction differ");
-            assertThat(Seen.notes(wide.with("law", "hazen-williams").work()))
+            assertThat(Results.notes(wide.with("law", "hazen-williams").work()))
                     .hasSize(2)
                     .first()
                     .asString()
                     .contains("turbulent water only");
-            assertThat(Seen.notes(easy.with("law", "hazen-williams").work())).isEmpty();
+            assertThat(Results.notes(easy.with("law", "hazen-williams").work())).isEmpty();
         }
 
         @Test
         void where_the_two_laws_differ_by_more_than_15_percent_it_is_said() {
-            assertThat(Seen.notes(easy.with("material", "pvc").work()))
+            assertThat(Results.notes(easy.with("material", "pvc").work()))
                     .singleElement()
                     .asString()
                     .startsWith("The two laws of friction differ by more than 15 %");
-            assertThat(Seen.notes(easy.with("material", "pvc")
+            assertThat(Results.notes(easy.with("material", "pvc")
                             .with("law", "hazen-williams")
                             .work()))
                     .singleElement()
@@ -449,7 +460,7 @@ class WaterLineTest {
                     .startsWith("The two laws of friction differ by more than 15 %");
             assertThat(ratio(easy.with("material", "pvc").with("waterTemperature", "20.8 degC")))
                     .isBetween(1.145, 1.15);
-            assertThat(Seen.notes(easy.with("material", "pvc")
+            assertThat(Results.notes(easy.with("material", "pvc")
                             .with("waterTemperature", "20.8 degC")
                             .work()))
                     .isEmpty();
@@ -457,7 +468,7 @@ class WaterLineTest {
 
         private static double ratio(Given<WaterLine> line) {
             Worksheet sheet = line.work();
-            return Seen.amount(sheet, "main-friction", "m") / Seen.amount(sheet, "main-friction-other", "m");
+            return Results.amount(sheet, "main-friction", "m") / Results.amount(sheet, "main-friction-other", "m");
         }
 
         @Test
@@ -465,7 +476,7 @@ class WaterLineTest {
             Worksheet dry = USUAL.with("law", "hazen-williams")
                     .with("outlets", "roof = 1 ft, -9 ft")
                     .work();
-            assertThat(Seen.notes(dry)).isEmpty();
+            assertThat(Results.notes(dry)).isEmpty();
         }
     }
 }

@@ -1,18 +1,9 @@
-package org.firmset.trade.takeoff;
-
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+package org.firmset.trade.trace;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
-import org.firmset.trade.trace.Amount;
-import org.firmset.trade.trace.Finding;
-import org.firmset.trade.trace.Line;
-import org.firmset.trade.trace.Refusal;
-import org.firmset.trade.trace.Show;
-import org.firmset.trade.trace.Term;
-import org.firmset.trade.trace.Worksheet;
 
 /** What tests read off a worksheet. */
 public final class Results {
@@ -46,7 +37,11 @@ public final class Results {
     }
 
     public static String word(Worksheet sheet, String key) {
-        return ((Amount.Word) line(sheet, key).amount()).text();
+        return word(line(sheet, key).amount());
+    }
+
+    public static String word(Amount amount) {
+        return ((Amount.Word) amount).text();
     }
 
     /** What a letter of a line's formula stands for. */
@@ -66,7 +61,7 @@ public final class Results {
     }
 
     /** Every line as people read it: key, amount, formula, what its symbols are. */
-    static String told(Worksheet sheet, UnitSystem units) {
+    public static String told(Worksheet sheet, UnitSystem units) {
         return sheet.lines().stream()
                 .map(l -> l.key() + ": " + Show.amount(l.amount(), units) + "; " + l.formula() + "; "
                         + Show.terms(l, units))
@@ -74,7 +69,7 @@ public final class Results {
                 .collect(Collectors.joining());
     }
 
-    static String told(Worksheet sheet) {
+    public static String told(Worksheet sheet) {
         return told(sheet, UnitSystem.US);
     }
 
@@ -97,14 +92,7 @@ public final class Results {
         return findings(sheet, Finding.Weight.ENGINEER);
     }
 
-    /** The refusal of these inputs, limits checked. */
-    static Refusal refused(Class<? extends Record> type, String... namesAndTexts) {
-        return assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> Inputs.work(type, namesAndTexts))
-                .actual();
-    }
-
-    static double amount(Amount amount, String unit) {
+    public static double amount(Amount amount, String unit) {
         return switch (amount) {
             case Amount.Quantity quantity ->
                 Units.in(quantity.measured(), unit, 9).doubleValue();
