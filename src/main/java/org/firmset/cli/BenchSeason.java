@@ -77,6 +77,9 @@ final class BenchSeason {
                         EnumSet.allOf(DayOfWeek.class),
                         15_000)),
                 new Site(1_500_000, USABLE_WATT_HOURS, 0, 0, List.of()),
+                List.of(),
+                List.of(),
+                null,
                 List.of());
     }
 
@@ -104,6 +107,7 @@ final class BenchSeason {
                 random.nextInt(4) == 0 ? Math.min(100 + random.nextInt(250), USABLE_WATT_HOURS * 4L / labour) : 0,
                 List.of(),
                 needs,
+                List.of(),
                 null,
                 null);
     }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything a planner may know. References between its parts are by id and are checked here; the hard rules themselves
@@ -13,6 +14,8 @@ import java.util.function.Function;
  * @param statusDate 'today' for this plan
  * @param trips possible trips, ascending, not overlapping, none before the status date
  * @param waits links between stages; cycles are refused by the planner with an {@link Obstacle}, not here
+ * @param spending what may be spent in a month; null for no limit
+ * @param former where the plan before had the stages; a start for the search, and what {@link Style#LEAST_CHANGE} keeps to
  */
 public record PlanningProblem(
         LocalDate statusDate,
@@ -24,7 +27,10 @@ public record PlanningProblem(
         List<Material> materials,
         List<DeliveryOffer> offers,
         Site site,
-        List<Pin> pins) {
+        List<Pin> pins,
+        List<Tool> tools,
+        @Nullable SpendingLimit spending,
+        List<Former> former) {
 
     public PlanningProblem {
         trips = List.copyOf(trips);
@@ -34,10 +40,13 @@ public record PlanningProblem(
         materials = List.copyOf(materials);
         offers = List.copyOf(offers);
         pins = List.copyOf(pins);
+        tools = List.copyOf(tools);
+        former = List.copyOf(former);
         requireOrder(statusDate, trips);
         Set<String> subprojectIds = ids(subprojects, Subproject::id, "subproject");
         Set<String> stageIds = ids(stages, Stage::id, "stage");
         Set<String> materialIds = ids(materials, Material::id, "material");
+        Set<String> toolIds = ids(tools, Tool::id, "tool");
         ids(trips, Trip::id, "trip");
         ids(waits, Wait::id, "wait");
         ids(offers, DeliveryOffer::id, "delivery offer");
@@ -45,6 +54,8 @@ public record PlanningProblem(
             known(stage.subproject(), subprojectIds, "subproject", "stage", stage.id());
             stage.needs().forEach(n -> known(n.material(), materialIds, "material", "stage", stage.id()));
             ids(stage.needs(), Need::material, "need of stage " + stage.id());
+            stage.tools().forEach(u -> known(u.tool(), toolIds, "tool", "stage", stage.id()));
+            ids(stage.tools(), ToolUse::tool, "tool of stage " + stage.id());
         }
         for (Wait wait : waits) {
             known(wait.from(), stageIds, "from", "wait", wait.id());
@@ -53,6 +64,188 @@ public record PlanningProblem(
         offers.forEach(o -> o.materials().forEach(m -> known(m, materialIds, "material", "delivery offer", o.id())));
         pins.forEach(p -> known(p.stage(), stageIds, "stage", "pin", p.why()));
         site.stock().forEach(l -> known(l.material(), materialIds, "material", "stock", l.arrivedOn()));
+        former.forEach(f -> known(f.stage(), stageIds, "stage", "the plan before, from", f.start()));
+        ids(former, Former::stage, "stage in the plan before");
+    }
+
+    /** The same in another style. */
+    public PlanningProblem withStyle(Style changed) {
+        return new PlanningProblem(
+                statusDate,
+                changed,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other trips. */
+    public PlanningProblem withTrips(List<Trip> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                changed,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other stages. */
+    public PlanningProblem withStages(List<Stage> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                changed,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other waits. */
+    public PlanningProblem withWaits(List<Wait> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                changed,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other materials. */
+    public PlanningProblem withMaterials(List<Material> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                changed,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same at another site. */
+    public PlanningProblem withSite(Site changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                changed,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other pins. */
+    public PlanningProblem withPins(List<Pin> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                changed,
+                tools,
+                spending,
+                former);
+    }
+
+    /** The same with other tools. */
+    public PlanningProblem withTools(List<Tool> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                changed,
+                spending,
+                former);
+    }
+
+    /** The same with other limit to what is spent. */
+    public PlanningProblem withSpending(@Nullable SpendingLimit changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                changed,
+                former);
+    }
+
+    /** The same with other stages of a plan before. */
+    public PlanningProblem withFormer(List<Former> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                changed);
     }
 
     private static void requireOrder(LocalDate statusDate, List<Trip> trips) {

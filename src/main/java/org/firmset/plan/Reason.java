@@ -34,6 +34,16 @@ public sealed interface Reason {
     /** The battery would not last. */
     record PowerShort(LocalDate sooner, long neededWattHours) implements Reason {}
 
+    /** Every piece of a tool is in use on that date. */
+    record ToolTaken(LocalDate sooner, String tool, List<String> byStages) implements Reason {
+        public ToolTaken {
+            byStages = List.copyOf(byStages);
+        }
+    }
+
+    /** It would spend more than the month allows. */
+    record MoneyShort(LocalDate sooner) implements Reason {}
+
     /** A material cannot be on site by then. */
     record NotOnSite(LocalDate sooner, String material) implements Reason {}
 

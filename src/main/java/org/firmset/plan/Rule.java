@@ -10,5 +10,7 @@ public enum Rule {
     POWER,
     RUNS,
     SUPPLIES,
-    PINNED
+    PINNED,
+    TOOLS,
+    MONEY
 }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param mostBlockQuarters the most labour the stage can take on one day; {@link #NO_LIMIT} for none
  * @param wattHoursPerHour energy for each hour of labour
  * @param shut dates on which it may not work: season, conditions, papers
+ * @param tools what it keeps in use on every day it works
  * @param startedOn when its first work was done, if that lies before the status date
  * @param finishedOn when it was finished, if it is
  */
@@ -28,6 +29,7 @@ public record Stage(
         long wattHoursPerHour,
         List<Shut> shut,
         List<Need> needs,
+        List<ToolUse> tools,
         @Nullable LocalDate startedOn,
         @Nullable LocalDate finishedOn) {
 
@@ -36,6 +38,7 @@ public record Stage(
     public Stage {
         shut = List.copyOf(shut);
         needs = List.copyOf(needs);
+        tools = List.copyOf(tools);
         Require.notNegative(labourQuarters, "labourQuarters", "stage", id);
         Require.notNegative(crew, "crew", "stage", id);
         Require.notNegative(leastBlockQuarters, "leastBlockQuarters", "stage", id);
@@ -69,5 +72,119 @@ public record Stage(
 
     public boolean isShutOn(LocalDate date) {
         return shut.stream().anyMatch(s -> s.covers(date));
+    }
+
+    /** The same with another crew. */
+    public Stage withCrew(int changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                changed,
+                layout,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                wattHoursPerHour,
+                shut,
+                needs,
+                tools,
+                startedOn,
+                finishedOn);
+    }
+
+    /** The same with another layout. */
+    public Stage withLayout(Layout changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                crew,
+                changed,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                wattHoursPerHour,
+                shut,
+                needs,
+                tools,
+                startedOn,
+                finishedOn);
+    }
+
+    /** The same with another draw. */
+    public Stage withWattHoursPerHour(long changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                crew,
+                layout,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                changed,
+                shut,
+                needs,
+                tools,
+                startedOn,
+                finishedOn);
+    }
+
+    /** The same with other dates on which it is shut. */
+    public Stage withShut(List<Shut> changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                crew,
+                layout,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                wattHoursPerHour,
+                changed,
+                needs,
+                tools,
+                startedOn,
+                finishedOn);
+    }
+
+    /** The same with other needs. */
+    public Stage withNeeds(List<Need> changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                crew,
+                layout,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                wattHoursPerHour,
+                shut,
+                changed,
+                tools,
+                startedOn,
+                finishedOn);
+    }
+
+    /** The same with other tools. */
+    public Stage withTools(List<ToolUse> changed) {
+        return new Stage(
+                id,
+                name,
+                subproject,
+                labourQuarters,
+                crew,
+                layout,
+                leastBlockQuarters,
+                mostBlockQuarters,
+                wattHoursPerHour,
+                shut,
+                needs,
+                changed,
+                startedOn,
+                finishedOn);
     }
 }

@@ -7,5 +7,10 @@ public enum Style {
     /** Number of trips, then weighted finishes, then money. */
     FEWEST_TRIPS,
     /** Money, then weighted finishes, then trips. */
-    LEAST_MONEY
+    LEAST_MONEY,
+    /**
+     * Days by which stages finish sooner or later than in the plan before, then weighted finishes, trips and money. Where
+     * there was no plan before it is {@link #SOONEST}.
+     */
+    LEAST_CHANGE
 }

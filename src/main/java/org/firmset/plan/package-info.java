@@ -36,6 +36,12 @@
  *       site fit into {@link Site#dryStorageMillilitres()}.
  *   <li><b>What is pinned or done stays.</b> A pinned stage works only on its pinned dates; nothing is planned before
  *       the status date.
+ *   <li><b>Tools.</b> Over all stages with a block on a date, the pieces of a tool in use are together not over
+ *       {@link Tool#count()}.
+ *   <li><b>Money.</b> With a hard {@link SpendingLimit}, no calendar month takes more than its cents. To a month belong:
+ *       {@link Trip#cents()} of each trip that is made (has a block, a run or a delivery) and begins in it; the extra
+ *       runs, the fees of deliveries and {@link Material#cents()} of every pack carried on a date in it; and the fuel of
+ *       what the generator gives in it, the month's sum rounded up to a cent.
  * </ol>
  */
 @NullMarked

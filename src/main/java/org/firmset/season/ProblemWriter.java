@@ -26,6 +26,7 @@ import org.firmset.plan.SiteDay;
 import org.firmset.plan.StockLot;
 import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
+import org.firmset.plan.Tool;
 import org.firmset.plan.Trip;
 import org.firmset.trade.power.Sun;
 
@@ -70,7 +71,12 @@ public final class ProblemWriter {
                 site(),
                 homestead.pins().stream()
                         .map(p -> new Pin(p.stage(), new HashSet<>(p.dates()), p.why()))
-                        .toList());
+                        .toList(),
+                homestead.tools().stream()
+                        .map(t -> new Tool(t.key(), t.name(), t.count()))
+                        .toList(),
+                null,
+                List.of());
     }
 
     private List<Trip> trips() {

@@ -17,6 +17,7 @@ public final class Proof {
             case SOONEST -> "no plan finishes sooner, all subprojects weighed by their priority";
             case FEWEST_TRIPS -> "no plan makes do with fewer trips";
             case LEAST_MONEY -> "no plan costs less";
+            case LEAST_CHANGE -> "no plan moves the stages by fewer days";
         };
     }
 
@@ -28,6 +29,7 @@ public final class Proof {
                         + " of the days to its finishes, weighed by priority.";
             case FEWEST_TRIPS -> "Proven: no plan saves more than " + percent + " of the trips.";
             case LEAST_MONEY -> "Proven: no plan saves more than " + percent + " of the money.";
+            case LEAST_CHANGE -> "Proven: no plan saves more than " + percent + " of the days that stages are moved.";
         };
     }
 }

@@ -13,6 +13,7 @@ import org.firmset.plan.PathLink;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Reason;
 import org.firmset.plan.Stage;
+import org.firmset.plan.Tool;
 import org.firmset.plan.Wait;
 
 /** Says in plain words what a plan gives as reasons. The only place where they are put into English. */
@@ -22,11 +23,13 @@ final class Sentences {
     private final Map<String, Stage> stages;
     private final Map<String, Wait> waits;
     private final Map<String, Material> materials;
+    private final Map<String, Tool> tools;
 
     Sentences(PlanningProblem problem) {
         stages = byId(problem.stages(), Stage::id);
         waits = byId(problem.waits(), Wait::id);
         materials = byId(problem.materials(), Material::id);
+        tools = byId(problem.tools(), Tool::id);
     }
 
     private static <T> Map<String, T> byId(List<T> parts, Function<T, String> id) {
@@ -50,6 +53,19 @@ final class Sentences {
             case Reason.NotOnSite r ->
                 "%s cannot be on site by %s: vehicles are full, the dry room is, or it is not to be had yet."
                         .formatted(named(materials, r.material(), Material::name), Dates.day(r.sooner()));
+            case Reason.ToolTaken r ->
+                "On %s %s is in use%s."
+                        .formatted(
+                                Dates.day(r.sooner()),
+                                named(tools, r.tool(), Tool::name),
+                                r.byStages().isEmpty()
+                                        ? ""
+                                        : " by "
+                                                + r.byStages().stream()
+                                                        .map(this::stageName)
+                                                        .collect(Collectors.joining(", ")));
+            case Reason.MoneyShort r ->
+                "On %s it would take more than the month may spend.".formatted(Dates.day(r.sooner()));
             case Reason.TripNotMade r ->
                 "The trip of %s is left out: nothing would finish sooner by it.".formatted(Dates.day(r.sooner()));
             case Reason.NoGain r ->

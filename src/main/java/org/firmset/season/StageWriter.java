@@ -50,6 +50,7 @@ final class StageWriter {
                         : stage.energyPerHour().value().longValue(),
                 shut(stage),
                 needsLeft(stage, done),
+                List.of(),
                 progress == null ? null : progress.startedOn(),
                 progress == null ? null : progress.finishedOn());
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Builds small planning problems for tests. Dates are ISO texts; the status date is Saturday 2027-05-01; every part is as
@@ -25,6 +26,9 @@ public final class Problems {
     private final List<DeliveryOffer> offers = new ArrayList<>();
     private final List<StockLot> stock = new ArrayList<>();
     private final List<Pin> pins = new ArrayList<>();
+    private final List<Tool> tools = new ArrayList<>();
+    private final List<Former> former = new ArrayList<>();
+    private @Nullable SpendingLimit spending;
     private long dryStorageMillilitres = 1_000_000;
     private long usableWattHours = 2_000;
     private long generatorWattHoursPerDay = 0;
@@ -96,6 +100,22 @@ public final class Problems {
         return this;
     }
 
+    public Problems tool(String id, int count) {
+        tools.add(new Tool(id, name(id), count));
+        return this;
+    }
+
+    public Problems spending(long centsAMonth, boolean hard) {
+        spending = new SpendingLimit(centsAMonth, hard);
+        return this;
+    }
+
+    /** The plan before had the stage there. */
+    public Problems former(String stage, String start, String finish) {
+        former.add(new Former(stage, LocalDate.parse(start), LocalDate.parse(finish)));
+        return this;
+    }
+
     public Problems dryStorage(long millilitres) {
         dryStorageMillilitres = millilitres;
         return this;
@@ -115,6 +135,18 @@ public final class Problems {
         Site site = new Site(dryStorageMillilitres, usableWattHours, generatorWattHoursPerDay, 60, stock);
         List<Subproject> subprojects = List.of(new Subproject(SUBPROJECT, name(SUBPROJECT), 1, null));
         return new PlanningProblem(
-                STATUS_DATE, Style.SOONEST, trips, subprojects, stages, waits, materials, offers, site, pins);
+                STATUS_DATE,
+                Style.SOONEST,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
     }
 }

@@ -17,6 +17,7 @@ public final class StageDraft {
     private long wattHoursPerHour = 0;
     private final List<Shut> shut = new ArrayList<>();
     private final List<Need> needs = new ArrayList<>();
+    private final List<ToolUse> tools = new ArrayList<>();
     private @Nullable LocalDate startedOn;
     private @Nullable LocalDate finishedOn;
 
@@ -61,6 +62,11 @@ public final class StageDraft {
         return this;
     }
 
+    public StageDraft uses(String tool, int count) {
+        tools.add(new ToolUse(tool, count));
+        return this;
+    }
+
     public StageDraft startedOn(String date) {
         startedOn = LocalDate.parse(date);
         return this;
@@ -84,6 +90,7 @@ public final class StageDraft {
                 wattHoursPerHour,
                 shut,
                 needs,
+                tools,
                 startedOn,
                 finishedOn);
     }

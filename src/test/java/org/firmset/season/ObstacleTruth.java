@@ -47,7 +47,7 @@ final class ObstacleTruth {
             case WAITS -> circle(obstacle) || neverInTime(obstacle);
             case RUNS -> obstacle.stages().stream().anyMatch(this::needsWhatCannotCome);
             case LABOUR -> cannotBeSplit(stage);
-            case SUPPLIES -> fail("no such proof is known: " + obstacle.message());
+            case TOOLS, MONEY, SUPPLIES -> fail("no such proof is known: " + obstacle.message());
         };
         assertThat(so).as("it is so that: %s", obstacle.message()).isTrue();
         figuresClash(obstacle);

@@ -64,6 +64,10 @@ final class PlanReasons {
             case Reason.NotOnSite missing ->
                 missing.sooner().equals(sooner)
                         && stage.needs().stream().anyMatch(n -> n.material().equals(missing.material()));
+            case Reason.ToolTaken tool ->
+                tool.sooner().equals(sooner)
+                        && stage.tools().stream().anyMatch(u -> u.tool().equals(tool.tool()));
+            case Reason.MoneyShort money -> money.sooner().equals(sooner) && problem.spending() != null;
             case Reason.TripNotMade trip -> trip.sooner().equals(sooner) && nothingHappensOnTripOf(sooner);
             case Reason.NoGain gain -> gain.sooner().equals(sooner);
         };

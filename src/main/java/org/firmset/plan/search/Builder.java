@@ -1,6 +1,8 @@
 package org.firmset.plan.search;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
@@ -106,6 +108,32 @@ final class Builder {
     private @Nullable Placement placeOrDelay(int s, Draft draft, Genes genes) {
         int from = earliest(s, draft);
         int latest = latestStart(s, draft);
+        Placement given = asGiven(s, from, latest, genes);
+        return given != null ? given : placeOrDelay(s, from, latest, draft, genes);
+    }
+
+    private @Nullable Placement asGiven(int s, int from, int latest, Genes genes) {
+        List<Block> blocks = genes.given() == null ? null : genes.given()[s];
+        boolean inTime = blocks != null
+                && model.dayEpoch[blocks.getFirst().day()] >= from
+                && model.dayEpoch[blocks.getFirst().day()] <= latest
+                && model.dayEpoch[blocks.getLast().day()] >= genes.leastFinish()[s];
+        return inTime ? placer.placeOn(s, Objects.requireNonNull(blocks), genes) : null;
+    }
+
+    /** A limit to what is spent that need not be kept is kept where there is a place within it. */
+    private @Nullable Placement placeOrDelay(int s, int from, int latest, Draft draft, Genes genes) {
+        Placement within = placeWithin(s, from, latest, draft, genes);
+        if (within != null || !ledger.purse().isSoft()) {
+            return within;
+        }
+        ledger.purse().open(true);
+        Placement beyond = placeWithin(s, from, latest, draft, genes);
+        ledger.purse().open(false);
+        return beyond;
+    }
+
+    private @Nullable Placement placeWithin(int s, int from, int latest, Draft draft, Genes genes) {
         Placement placement = placer.place(s, new Placer.Window(from, latest, genes.leastFinish()[s]), genes);
         if (placement == null && latest < Integer.MAX_VALUE) {
             Placement late = placer.place(s, new Placer.Window(from, Integer.MAX_VALUE, genes.leastFinish()[s]), genes);

@@ -1,5 +1,7 @@
 package org.firmset.plan.search;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Progress;
@@ -21,16 +23,24 @@ final class Champion {
     }
 
     static Genes find(Model model, Windows windows, Effort effort, Progress progress, Stop stop) {
-        Champion champion = new Champion(model.problem.style());
-        Style[] guides = Style.values();
-        for (int i = 0; i < guides.length; i++) {
-            int before = effort.plans() * i / guides.length;
-            int plans = Math.max(1, effort.plans() * (i + 1) / guides.length - before);
+        Champion champion = new Champion(model.style);
+        List<Style> guides = guides(model);
+        for (int i = 0; i < guides.size(); i++) {
+            int before = effort.plans() * i / guides.size();
+            int plans = Math.max(1, effort.plans() * (i + 1) / guides.size() - before);
             Effort share = new Effort(plans, effort.seed() + i);
             Progress shared = (built, of) -> progress.built(Math.min(before + built, effort.plans()), effort.plans());
-            new Search(model, windows, share, guides[i], champion, shared, stop).run();
+            new Search(model, windows, share, guides.get(i), champion, shared, stop).run();
         }
         return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
+    }
+
+    /** Without a plan before, there is nothing to keep to. */
+    private static List<Style> guides(Model model) {
+        boolean keeps = model.style == Style.LEAST_CHANGE;
+        return Arrays.stream(Style.values())
+                .filter(s -> s != Style.LEAST_CHANGE || keeps)
+                .toList();
     }
 
     /** Takes a copy when it is the best so far. */

@@ -21,6 +21,7 @@ final class LateShift {
     private final Windows windows;
     private final @Nullable Placement[] late;
     private final int[] laneFinish;
+    private final long over;
 
     LateShift(Draft draft, Builder builder, Windows windows, Genes genes) {
         this.model = draft.model;
@@ -31,6 +32,7 @@ final class LateShift {
         this.windows = windows;
         late = new @Nullable Placement[model.stageCount];
         laneFinish = new int[model.laneIndex.size()];
+        over = ledger.overLimit();
     }
 
     /** The latest placement of each stage, null for finished ones. The ledger is left as it was. */
@@ -165,7 +167,8 @@ final class LateShift {
     private int room(int s, int day, int most) {
         boolean tripIsMade = ledger.tripIsMade(model.tripOfDay[day]);
         int room = Math.min(most, ledger.quartersLeft(day));
-        return model.allowed[s][day] && tripIsMade && room > 0 ? ledger.quartersByPower(s, day, room) : 0;
+        boolean free = model.allowed[s][day] && tripIsMade && ledger.toolTaken(s, day) < 0;
+        return free && room > 0 ? ledger.quartersByPower(s, day, room) : 0;
     }
 
     /** What was fetched for the stage lies on site until it is used at last. */
@@ -223,6 +226,7 @@ final class LateShift {
     private boolean holdsWith(Placement moved) {
         ledger.add(moved);
         boolean holds = ledger.supply.roofHolds()
+                && ledger.overLimit() <= over
                 && moved.blocks.stream().allMatch(b -> ledger.quartersLeft(b.day()) >= 0 && ledger.lasts(b.day(), 0));
         ledger.remove(moved);
         return holds;

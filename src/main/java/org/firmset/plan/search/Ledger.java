@@ -11,6 +11,8 @@ final class Ledger {
     private final long[] energyUse;
     private final int[] blocksOfTrip;
     private final boolean powered;
+    private final Purse purse;
+    private final int[][] toolsInUse;
 
     Ledger(Model model) {
         this.model = model;
@@ -18,6 +20,8 @@ final class Ledger {
         energyUse = new long[model.dayCount()];
         blocksOfTrip = new int[model.tripCount()];
         powered = model.problem.stages().stream().anyMatch(s -> s.wattHoursPerHour() > 0);
+        purse = new Purse(model);
+        toolsInUse = new int[model.problem.tools().size()][model.dayCount()];
         supply = new Supply(model, this);
         clear();
     }
@@ -28,6 +32,10 @@ final class Ledger {
         }
         Arrays.fill(energyUse, 0);
         Arrays.fill(blocksOfTrip, 0);
+        purse.clear();
+        for (int[] inUse : toolsInUse) {
+            Arrays.fill(inUse, 0);
+        }
         supply.clear();
     }
 
@@ -47,16 +55,73 @@ final class Ledger {
         return blocksOfTrip[trip] > 0 || supply.hasRun(trip);
     }
 
+    Purse purse() {
+        return purse;
+    }
+
     void addBlock(int s, Block block) {
-        quartersLeft[block.day()] -= block.quarters();
-        energyUse[block.day()] += model.stage(s).wattHours(block.quarters());
-        blocksOfTrip[model.tripOfDay[block.day()]]++;
+        book(s, block, 1);
     }
 
     void removeBlock(int s, Block block) {
-        quartersLeft[block.day()] += block.quarters();
-        energyUse[block.day()] -= model.stage(s).wattHours(block.quarters());
-        blocksOfTrip[model.tripOfDay[block.day()]]--;
+        book(s, block, -1);
+    }
+
+    private void book(int s, Block block, int sign) {
+        int day = block.day();
+        int trip = model.tripOfDay[day];
+        boolean was = tripIsMade(trip);
+        quartersLeft[day] -= sign * block.quarters();
+        energyUse[day] += sign * model.stage(s).wattHours(block.quarters());
+        blocksOfTrip[trip] += sign;
+        for (int u = 0; u < model.toolOf[s].length; u++) {
+            toolsInUse[model.toolOf[s][u]][day] += sign * model.toolCount[s][u];
+        }
+        if (was != tripIsMade(trip)) {
+            payTrip(trip, sign);
+        }
+    }
+
+    void payTrip(int trip, int sign) {
+        purse.spend(model.firstDayOfTrip[trip], sign * model.trip(trip).cents());
+    }
+
+    /** The tool a stage cannot have on a day; -1 when it can have them all. */
+    int toolTaken(int s, int day) {
+        for (int u = 0; u < model.toolOf[s].length; u++) {
+            int tool = model.toolOf[s][u];
+            if (toolsInUse[tool][day] + model.toolCount[s][u]
+                    > model.problem.tools().get(tool).count()) {
+                return tool;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether no month takes more than it may. */
+    boolean isPaid() {
+        return !purse.isLimited() || purse.holds(fuelByMonth());
+    }
+
+    /** Over all months what is spent above the limit; above 0 only where the limit need not be kept. */
+    long overLimit() {
+        return purse.isLimited() ? purse.over(fuelByMonth()) : 0;
+    }
+
+    private long[] fuelByMonth() {
+        long[] fuel = new long[purse.monthCount()];
+        long price = model.problem.site().generatorCentsPerKilowattHour();
+        if (generatorPerDay() == 0 || price == 0) {
+            return fuel;
+        }
+        long[] use = generatorUse();
+        for (int d = 0; d < use.length; d++) {
+            fuel[purse.monthOf(d)] += use[d];
+        }
+        for (int m = 0; m < fuel.length; m++) {
+            fuel[m] = Math.ceilDiv(fuel[m] * price, 1000);
+        }
+        return fuel;
     }
 
     void add(Placement placement) {

@@ -13,7 +13,10 @@ import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
+import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
+import org.firmset.plan.Tool;
+import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
 
 /**
@@ -21,6 +24,9 @@ import org.firmset.plan.Trip;
  * order of the problem, dates are epoch days. Does not change once made.
  */
 final class Model {
+    /** In place of a date: the plan before did not have the stage. */
+    static final int NOT_PLANNED = Integer.MIN_VALUE;
+
     final PlanningProblem problem;
     final List<SiteDay> days = new ArrayList<>();
     final int[] dayEpoch;
@@ -38,6 +44,14 @@ final class Model {
     final List<List<Link>> after = new ArrayList<>();
     final int[][] needMaterial;
     final int[][] needPacks;
+    /** What makes one plan better than another; without a plan before, none can be kept to. */
+    final Style style;
+
+    /** For each stage the epoch day on which the plan before finished it; empty when there was none. */
+    final int[] formerFinish;
+
+    final int[][] toolOf;
+    final int[][] toolCount;
     final Index stageIndex;
     final Index materialIndex;
     final Index laneIndex;
@@ -76,15 +90,35 @@ final class Model {
                     needs.stream().mapToInt(n -> materialIndex.of(n.material())).toArray();
             needPacks[s] = needs.stream().mapToInt(Need::packs).toArray();
         }
+        Index tools = new Index(problem.tools().stream().map(Tool::id).toList());
+        toolOf = new int[stageCount][];
+        toolCount = new int[stageCount][];
+        for (int s = 0; s < stageCount; s++) {
+            List<ToolUse> uses = stage(s).tools();
+            toolOf[s] = uses.stream().mapToInt(u -> tools.of(u.tool())).toArray();
+            toolCount[s] = uses.stream().mapToInt(ToolUse::count).toArray();
+        }
         availableEpoch = problem.materials().stream()
                 .mapToInt(m -> epoch(m.availableFrom()))
                 .toArray();
         allowed = allowedDays();
+        formerFinish = formerFinish();
+        style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
         linkStages();
     }
 
     static int epoch(LocalDate date) {
         return Math.toIntExact(date.toEpochDay());
+    }
+
+    private int[] formerFinish() {
+        if (problem.former().isEmpty()) {
+            return new int[0];
+        }
+        int[] result = new int[stageCount];
+        Arrays.fill(result, NOT_PLANNED);
+        problem.former().forEach(f -> result[stageIndex.of(f.stage())] = epoch(f.finish()));
+        return result;
     }
 
     private boolean[][] allowedDays() {
@@ -94,14 +128,26 @@ final class Model {
         for (int s = 0; s < stageCount; s++) {
             Stage stage = stage(s);
             Pin pin = pins.get(stage.id());
+            boolean equipped = hasTools(s);
             for (int d = 0; d < days.size(); d++) {
                 SiteDay day = days.get(d);
-                result[s][d] = day.people() >= stage.crew()
+                result[s][d] = equipped
+                        && day.people() >= stage.crew()
                         && (pin == null || pin.dates().contains(day.date()))
                         && !stage.isShutOn(day.date());
             }
         }
         return result;
+    }
+
+    /** Whether there are as many of every tool as a stage uses at once. */
+    boolean hasTools(int s) {
+        for (int u = 0; u < toolOf[s].length; u++) {
+            if (toolCount[s][u] > problem.tools().get(toolOf[s][u]).count()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void linkStages() {

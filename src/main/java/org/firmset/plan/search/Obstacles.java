@@ -17,6 +17,7 @@ import org.firmset.plan.Rule;
 import org.firmset.plan.Shut;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
+import org.firmset.plan.Tool;
 
 /** Finds what makes a plan impossible before one is sought, and names what stood in the way when none was found. */
 final class Obstacles {
@@ -112,6 +113,8 @@ final class Obstacles {
                     name(s),
                     stage.crew(),
                     most);
+        } else if (!model.hasTools(s)) {
+            missingTool(s);
         } else if (IntStream.range(0, days.size()).noneMatch(d -> model.allowed[s][d])) {
             neverAllowed(s);
         } else if (IntStream.range(0, days.size()).noneMatch(d -> windows.takes(s, d) >= first(s))) {
@@ -186,6 +189,22 @@ final class Obstacles {
                 .mapToLong(this::energy)
                 .max()
                 .orElse(0);
+    }
+
+    private void missingTool(int s) {
+        for (int u = 0; u < model.toolOf[s].length; u++) {
+            Tool tool = model.problem.tools().get(model.toolOf[s][u]);
+            if (model.toolCount[s][u] > tool.count()) {
+                prove(
+                        Rule.TOOLS,
+                        List.of(s),
+                        "%s needs %d of %s at once, but there are only %d. Get more, or plan it with fewer.",
+                        name(s),
+                        model.toolCount[s][u],
+                        tool.name(),
+                        tool.count());
+            }
+        }
     }
 
     private void neverAllowed(int s) {
@@ -407,6 +426,8 @@ final class Obstacles {
             case RUNS -> "vehicles";
             case SUPPLIES -> "materials that cannot be there";
             case PINNED -> "its pin";
+            case TOOLS -> "tools in use";
+            case MONEY -> "the limit to what is spent in a month";
         };
     }
 
@@ -418,6 +439,8 @@ final class Obstacles {
             case Reason.CrewShort c -> Rule.CREW;
             case Reason.PowerShort p -> Rule.POWER;
             case Reason.NotOnSite n -> Rule.SUPPLIES;
+            case Reason.ToolTaken t -> Rule.TOOLS;
+            case Reason.MoneyShort m -> Rule.MONEY;
             case Reason.Begun b -> Rule.LABOUR;
             case Reason.FirstSiteDay f -> Rule.HOURS;
             case Reason.HoursTaken h -> Rule.HOURS;

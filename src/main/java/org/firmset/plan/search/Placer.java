@@ -1,5 +1,6 @@
 package org.firmset.plan.search;
 
+import java.util.List;
 import org.firmset.plan.Need;
 import org.firmset.plan.Stage;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +51,10 @@ final class Placer {
     }
 
     private boolean open(int s, int day, Genes genes) {
-        return model.allowed[s][day] && !genes.closedTrip()[model.tripOfDay[day]] && ledger.quartersLeft(day) > 0;
+        return model.allowed[s][day]
+                && !genes.closedTrip()[model.tripOfDay[day]]
+                && ledger.quartersLeft(day) > 0
+                && ledger.toolTaken(s, day) < 0;
     }
 
     /** The placement that starts on or, for splittable stages, after this day; booked, or null. */
@@ -64,6 +68,19 @@ final class Placer {
         if (!whole) {
             ledger.remove(placement);
             return null;
+        }
+        return placement;
+    }
+
+    /** The stage on just these days, booked; null when it cannot lie there. */
+    @Nullable
+    Placement placeOn(int s, List<Block> blocks, Genes genes) {
+        Placement placement = new Placement(s);
+        for (Block block : blocks) {
+            if (!open(s, block.day(), genes) || !addBlock(placement, block.day(), block.quarters(), genes)) {
+                ledger.remove(placement);
+                return null;
+            }
         }
         return placement;
     }
@@ -130,7 +147,7 @@ final class Placer {
             return false;
         }
         int marks = placement.reservations.size();
-        boolean supplied = supply(placement, new Block(day, quarters), genes) == ALL_THERE;
+        boolean supplied = supply(placement, new Block(day, quarters), genes) == ALL_THERE && ledger.isPaid();
         if (!supplied) {
             undoBlock(placement, marks);
         }
@@ -174,6 +191,14 @@ final class Placer {
         int missing = supply(trial, block, genes);
         ledger.remove(trial);
         return missing;
+    }
+
+    /** Whether the month can pay for a first block and what it needs, which can be there. Books nothing. */
+    boolean canBePaid(int s, Block block, Genes genes) {
+        Placement trial = new Placement(s);
+        boolean paid = supply(trial, block, genes) == ALL_THERE && ledger.isPaid();
+        ledger.remove(trial);
+        return paid;
     }
 
     private void undoBlock(Placement placement, int marks) {

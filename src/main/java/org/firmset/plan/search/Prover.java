@@ -1,10 +1,12 @@
 package org.firmset.plan.search;
 
+import java.util.List;
 import java.util.Objects;
 import org.firmset.plan.Aim;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.trade.takeoff.cutting.SolverLibrary;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
@@ -25,7 +27,7 @@ final class Prover {
     private Prover(Model model, Windows windows, Genes genes) {
         this.model = model;
         this.windows = windows;
-        this.style = model.problem.style();
+        this.style = model.style;
         builder = new Builder(model);
         best = genes;
         bestScore = score(genes);
@@ -57,6 +59,7 @@ final class Prover {
             case SOONEST -> weightedLeastDays();
             case FEWEST_TRIPS -> new Bounds(model, windows).bound().fewestTrips();
             case LEAST_MONEY -> new Bounds(model, windows).bound().leastCents();
+            case LEAST_CHANGE -> 0;
         };
     }
 
@@ -80,23 +83,26 @@ final class Prover {
             return 0;
         }
         Relaxed.Answer answer = relaxed.better(known, work, stop);
-        if (answer.starts() != null) {
-            follow(Objects.requireNonNull(answer.starts()), Objects.requireNonNull(answer.closedTrips()));
+        if (answer.blocks() != null) {
+            follow(Objects.requireNonNull(answer.blocks()), Objects.requireNonNull(answer.closedTrips()));
         }
         return answer.bound();
     }
 
-    /** Builds plans in the order of the solution, with and without the trips that it leaves out. */
-    private void follow(int[] starts, boolean[] closedTrips) {
+    /** Builds plans with the blocks of the solution, and in its order; with and without the trips that it leaves out. */
+    private void follow(@Nullable List<Block>[] blocks, boolean[] closedTrips) {
         double[] priority = new double[model.stageCount];
         for (int s = 0; s < priority.length; s++) {
-            priority[s] = 1000.0 * (model.dayCount() - starts[s]) - windows.latestStartDay(s);
+            int start = blocks[s] == null ? 0 : blocks[s].getFirst().day();
+            priority[s] = 1000.0 * (model.dayCount() - start) - windows.latestStartDay(s);
         }
         for (Fetching fetching : Fetching.values()) {
             Genes open = Genes.of(priority, model.tripCount(), fetching);
+            offer(open.trying(blocks));
             offer(open);
             Genes closed = open.copy();
             System.arraycopy(closedTrips, 0, closed.closedTrip(), 0, closedTrips.length);
+            offer(closed.trying(blocks));
             offer(closed);
         }
     }

@@ -11,6 +11,7 @@ import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
@@ -24,8 +25,12 @@ import org.jspecify.annotations.Nullable;
  * <p>Variables exist only inside the windows that a plan better than the best one known must keep.
  */
 final class Relaxed {
-    /** What came of it. @param starts for each stage its first site day in the solution; null when none was found */
-    record Answer(long bound, int @Nullable [] starts, boolean @Nullable [] closedTrips) {}
+    /**
+     * What came of it.
+     *
+     * @param blocks for each stage its blocks in the solution, null for finished ones; null when none was found
+     */
+    record Answer(long bound, @Nullable List<Block> @Nullable [] blocks, boolean @Nullable [] closedTrips) {}
 
     /** Beyond that a solver only costs memory: the bound that needs none still holds. */
     private static final int MOST_PLACES = 40_000;
@@ -89,7 +94,9 @@ final class Relaxed {
         link();
         fillDays();
         power();
+        shareTools();
         weigh();
+        pay();
         long rest = aim();
         cp.addLessOrEqual(aim, known - rest - 1);
         cp.minimize(aim);
@@ -287,6 +294,55 @@ final class Relaxed {
         }
     }
 
+    private void shareTools() {
+        for (int tool = 0; tool < model.problem.tools().size(); tool++) {
+            for (int d = 0; d < model.dayCount(); d++) {
+                LinearExprBuilder inUse = LinearExpr.newBuilder();
+                long most = 0;
+                for (int s = 0; s < model.stageCount; s++) {
+                    for (int u = 0; u < model.toolOf[s].length; u++) {
+                        if (model.toolOf[s][u] == tool && works[s][d] != null) {
+                            inUse.addTerm(works[s][d], model.toolCount[s][u]);
+                            most += model.toolCount[s][u];
+                        }
+                    }
+                }
+                if (most > model.problem.tools().get(tool).count()) {
+                    cp.addLessOrEqual(inUse, model.problem.tools().get(tool).count());
+                }
+            }
+        }
+    }
+
+    /** Up to the end of any month no more spent on trips and on what is used than those months may spend. */
+    private void pay() {
+        var limit = model.problem.spending();
+        if (limit == null || !limit.hard()) {
+            return;
+        }
+        Purse months = new Purse(model);
+        long[] perQuarter = new Weights(model).centsPerQuarter();
+        long there = new Weights(model).centsOfStock();
+        int last = -1;
+        for (int month = 0; month < months.monthCount(); month++) {
+            while (last + 1 < model.dayCount() && months.monthOf(last + 1) == month) {
+                last++;
+            }
+            LinearExprBuilder spent = LinearExpr.newBuilder();
+            for (int s = 0; s < model.stageCount; s++) {
+                for (int d = 0; d <= last && perQuarter[s] > 0; d++) {
+                    if (amount[s][d] != null) {
+                        spent.addTerm(amount[s][d], perQuarter[s]);
+                    }
+                }
+            }
+            for (int t = 0; t < made.length && model.firstDayOfTrip[t] <= last; t++) {
+                spent.addTerm(made[t], model.trip(t).cents());
+            }
+            cp.addLessOrEqual(spent, Math.min(Long.MAX_VALUE / 4, there + (month + 1) * limit.centsAMonth()));
+        }
+    }
+
     /** Writes the aim; gives back its part that no decision changes. */
     private long aim() {
         return switch (style) {
@@ -301,7 +357,36 @@ final class Relaxed {
                 }
                 yield new Bounds(model, windows).leastMaterialCents();
             }
+            case LEAST_CHANGE -> {
+                aimAtFormerFinishes();
+                yield 0;
+            }
         };
+    }
+
+    /**
+     * Days by which stages finish sooner or later than before. That a stage counts as done only later than it is costs
+     * nothing, so the sum may be under that of the plan but not over it.
+     */
+    private void aimAtFormerFinishes() {
+        for (int s = 0; s < model.stageCount; s++) {
+            int former = model.formerFinish[s];
+            if (model.stage(s).finished() || former == Model.NOT_PLANNED) {
+                continue;
+            }
+            for (int d = firstDay(s); d <= windows.latestFinishDay(s); d++) {
+                BoolVar here = Objects.requireNonNull(done[s][d]);
+                if (d < windows.latestFinishDay(s)) {
+                    int low = model.dayEpoch[d];
+                    int high = model.dayEpoch[d + 1];
+                    aim.addTerm(here, Math.max(0, Math.min(high, former) - low));
+                    aim.addTerm(here.not(), Math.max(0, high - Math.max(low, former)));
+                } else {
+                    aim.add(Math.max(0, model.dayEpoch[firstDay(s)] - former));
+                    aim.add(Math.max(0, former - model.dayEpoch[d]));
+                }
+            }
+        }
     }
 
     /** Each day on which a subproject is not finished yet costs its weight until the next site day. */
@@ -358,7 +443,7 @@ final class Relaxed {
         return switch (status) {
             case INFEASIBLE -> new Answer(known, null, null);
             case OPTIMAL, FEASIBLE ->
-                new Answer(rest + (long) Math.ceil(solver.bestObjectiveBound() - 1e-6), starts(solver), closed(solver));
+                new Answer(rest + (long) Math.ceil(solver.bestObjectiveBound() - 1e-6), blocks(solver), closed(solver));
             case UNKNOWN -> {
                 double bound = solver.bestObjectiveBound();
                 long found = Double.isFinite(bound) && Math.abs(bound) < 1e15 ? (long) Math.ceil(bound - 1e-6) : 0;
@@ -369,17 +454,20 @@ final class Relaxed {
         };
     }
 
-    private int[] starts(CpSolver solver) {
-        int[] starts = new int[model.stageCount];
+    private @Nullable List<Block>[] blocks(CpSolver solver) {
+        @SuppressWarnings({"unchecked", "rawtypes"})
+        @Nullable
+        List<Block>[] result = new List[model.stageCount];
         for (int s = 0; s < model.stageCount; s++) {
-            starts[s] = -1;
-            for (int d = model.dayCount() - 1; d >= 0; d--) {
+            List<Block> blocks = new ArrayList<>();
+            for (int d = 0; d < model.dayCount(); d++) {
                 if (works[s][d] != null && solver.booleanValue(works[s][d])) {
-                    starts[s] = d;
+                    blocks.add(new Block(d, (int) solver.value(Objects.requireNonNull(amount[s][d]))));
                 }
             }
+            result[s] = blocks.isEmpty() ? null : blocks;
         }
-        return starts;
+        return result;
     }
 
     private boolean[] closed(CpSolver solver) {

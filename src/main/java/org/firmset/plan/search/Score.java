@@ -4,7 +4,7 @@ import org.firmset.plan.Style;
 import org.firmset.plan.Totals;
 
 /** What a draft is worth; the smaller comes first. */
-record Score(int unplaced, long first, long second, long third) implements Comparable<Score> {
+record Score(int unplaced, long over, long first, long second, long third) implements Comparable<Score> {
 
     static Score of(Draft draft, Ledger ledger, Style style) {
         Model model = draft.model;
@@ -13,11 +13,25 @@ record Score(int unplaced, long first, long second, long third) implements Compa
         long trips = totals.trips();
         long cents = totals.cents();
         int unplaced = draft.unplaced.size();
+        long over = ledger.overLimit();
         return switch (style) {
-            case SOONEST -> new Score(unplaced, finishes, trips, cents);
-            case FEWEST_TRIPS -> new Score(unplaced, trips, finishes, cents);
-            case LEAST_MONEY -> new Score(unplaced, cents, finishes, trips);
+            case SOONEST -> new Score(unplaced, over, finishes, trips, cents);
+            case FEWEST_TRIPS -> new Score(unplaced, over, trips, finishes, cents);
+            case LEAST_MONEY -> new Score(unplaced, over, cents, finishes, trips);
+            case LEAST_CHANGE -> new Score(unplaced, over, changes(draft), finishes, trips);
         };
+    }
+
+    /** Days by which stages finish sooner or later than in the plan before. */
+    private static long changes(Draft draft) {
+        long sum = 0;
+        for (int s = 0; s < draft.model.stageCount; s++) {
+            int former = draft.model.formerFinish[s];
+            if (former != Model.NOT_PLANNED && draft.isPlaced(s)) {
+                sum += Math.abs((long) draft.finishEpoch(s) - former);
+            }
+        }
+        return sum;
     }
 
     private static long weightedFinishes(Draft draft) {
@@ -39,7 +53,8 @@ record Score(int unplaced, long first, long second, long third) implements Compa
     @Override
     public int compareTo(Score other) {
         int byUnplaced = Integer.compare(unplaced, other.unplaced);
-        int byFirst = byUnplaced != 0 ? byUnplaced : Long.compare(first, other.first);
+        int byOver = byUnplaced != 0 ? byUnplaced : Long.compare(over, other.over);
+        int byFirst = byOver != 0 ? byOver : Long.compare(first, other.first);
         int bySecond = byFirst != 0 ? byFirst : Long.compare(second, other.second);
         return bySecond != 0 ? bySecond : Long.compare(third, other.third);
     }

@@ -187,7 +187,30 @@ final class Supply {
             return 0;
         }
         int packs = Math.min(wanted, carries(source, bay, m));
+        if (packs > 0 && ledger.purse().isLimited()) {
+            packs = Math.min(packs, paid(source, m));
+        }
         return packs > 0 && material.dry() ? Math.min(packs, underRoof(material, day, useDay)) : packs;
+    }
+
+    /** How many packs the month can still pay for, and for the run that brings them. */
+    private int paid(int source, int m) {
+        long left = ledger.purse().left(dayOf(source)) - (inUse(source) ? 0 : startCents(source));
+        return whole(left, model.material(m).cents());
+    }
+
+    /** What a run or delivery costs before anything is on it, the trip to meet it included. */
+    private long startCents(int source) {
+        long trip = ledger.tripIsMade(tripOf(source))
+                ? 0
+                : model.trip(tripOf(source)).cents();
+        return trip + runCents(source);
+    }
+
+    private long runCents(int source) {
+        return isDelivery(source)
+                ? offerOf(source).cents()
+                : isExtraRun(source) ? model.trip(tripOf(source)).extraRunCents() : 0;
     }
 
     /** How many packs still go onto a run or a delivery, whatever room there is for them on site. */
@@ -298,6 +321,7 @@ final class Supply {
             return;
         }
         boolean was = inUse(source);
+        ledger.purse().spend(dayOf(source), packs * material.cents());
         packsOn[source] += packs;
         if (was != inUse(source)) {
             start(source, sign);
@@ -333,7 +357,12 @@ final class Supply {
 
     private void start(int source, int sign) {
         int trip = tripOf(source);
+        boolean made = ledger.tripIsMade(trip);
         sourcesOfTrip[trip] += sign;
+        if (made != ledger.tripIsMade(trip)) {
+            ledger.payTrip(trip, sign);
+        }
+        ledger.purse().spend(dayOf(source), sign * runCents(source));
         if (isExtraRun(source)) {
             ledger.takeQuarters(
                     model.firstDayOfTrip[trip], sign * model.trip(trip).extraRunQuarters());

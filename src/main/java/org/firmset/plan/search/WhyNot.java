@@ -55,9 +55,11 @@ final class WhyNot {
                 .or(() -> shut(s, day))
                 .or(() -> crew(s, day))
                 .or(() -> closed(day))
+                .or(() -> tools(s, day))
                 .or(() -> hours(s, day))
                 .or(() -> power(s, day))
                 .or(() -> supplies(s, day))
+                .or(() -> money(s, day))
                 .orElseGet(() -> new Reason.NoGain(date(day)));
     }
 
@@ -99,6 +101,27 @@ final class WhyNot {
         int trip = model.tripOfDay[day];
         boolean made = builder.ledger().tripIsMade(trip);
         return genes.closedTrip()[trip] && !made ? Optional.of(new Reason.TripNotMade(date(day))) : Optional.empty();
+    }
+
+    private Optional<Reason> tools(int s, int day) {
+        int tool = builder.ledger().toolTaken(s, day);
+        if (tool < 0) {
+            return Optional.empty();
+        }
+        String id = model.problem.tools().get(tool).id();
+        List<String> by = draft.placed().stream()
+                .filter(p -> p.stage != s && p.blocks.stream().anyMatch(b -> b.day() == day))
+                .map(p -> model.stage(p.stage))
+                .filter(other -> other.tools().stream().anyMatch(u -> u.tool().equals(id)))
+                .map(Stage::id)
+                .toList();
+        return Optional.of(new Reason.ToolTaken(date(day), id, by));
+    }
+
+    private Optional<Reason> money(int s, int day) {
+        return builder.placer().canBePaid(s, new Block(day, firstBlock(s)), genes)
+                ? Optional.empty()
+                : Optional.of(new Reason.MoneyShort(date(day)));
     }
 
     /** The least that has to be done on the first day. */

@@ -76,6 +76,7 @@ class SeasonView extends SeasonPage {
             case SOONEST -> "finish soonest";
             case FEWEST_TRIPS -> "fewest trips";
             case LEAST_MONEY -> "least money";
+            case LEAST_CHANGE -> "least change";
         });
         opened().ifPresent(id -> {
             group.setValue(seasons().style(id));
