@@ -27,6 +27,7 @@ public final class PlanChecker {
         new LoadRules(facts, breaches).check();
         new SupplyRules(facts, breaches).check();
         new PinRules(facts, breaches).check();
+        new ToolRules(facts, breaches).check();
         return breaches.all();
     }
 }
