@@ -11,6 +11,7 @@ public final class MaterialDraft {
     private boolean dry = false;
     private int shelfLifeDays = Material.NEVER_GOES_OFF;
     private LocalDate availableFrom = LocalDate.parse("2027-01-01");
+    private long cents = 500;
 
     MaterialDraft(String id) {
         this.id = id;
@@ -46,8 +47,13 @@ public final class MaterialDraft {
         return this;
     }
 
+    public MaterialDraft cents(long ofPack) {
+        cents = ofPack;
+        return this;
+    }
+
     Material material() {
         return new Material(
-                id, Problems.name(id), grams, millilitres, millimetres, dry, shelfLifeDays, availableFrom, 500);
+                id, Problems.name(id), grams, millilitres, millimetres, dry, shelfLifeDays, availableFrom, cents);
     }
 }

@@ -17,6 +17,10 @@ record Cargo(Load load, Material material) {
         return ofAllPacks(material.millilitres());
     }
 
+    BigInteger cents() {
+        return ofAllPacks(material.cents());
+    }
+
     private BigInteger ofAllPacks(long amountOfOne) {
         return BigInteger.valueOf(amountOfOne).multiply(BigInteger.valueOf(load.packs()));
     }

@@ -28,6 +28,7 @@ public final class PlanChecker {
         new SupplyRules(facts, breaches).check();
         new PinRules(facts, breaches).check();
         new ToolRules(facts, breaches).check();
+        new MoneyRules(facts, breaches).check();
         return breaches.all();
     }
 }

@@ -1,0 +1,58 @@
+package org.firmset.plan.check;
+
+import java.math.BigInteger;
+import org.firmset.plan.DeliveryOffer;
+import org.firmset.plan.GeneratorUse;
+import org.firmset.plan.Trip;
+
+/** What one month takes, in cents. Sums are exact, so that none wraps round to be cheap. */
+final class Spending {
+    private static final BigInteger KILO = BigInteger.valueOf(1000);
+
+    private final BigInteger centsPerKilowattHour;
+    private BigInteger trips = BigInteger.ZERO;
+    private BigInteger extraRuns = BigInteger.ZERO;
+    private BigInteger deliveries = BigInteger.ZERO;
+    private BigInteger materials = BigInteger.ZERO;
+    private BigInteger wattHours = BigInteger.ZERO;
+
+    Spending(long centsPerKilowattHour) {
+        this.centsPerKilowattHour = BigInteger.valueOf(centsPerKilowattHour);
+    }
+
+    void onTrip(Trip trip) {
+        trips = trips.add(BigInteger.valueOf(trip.cents()));
+    }
+
+    void onExtraRun(Trip trip) {
+        extraRuns = extraRuns.add(BigInteger.valueOf(trip.extraRunCents()));
+    }
+
+    void onDelivery(DeliveryOffer offer) {
+        deliveries = deliveries.add(BigInteger.valueOf(offer.cents()));
+    }
+
+    void onPacks(Cargo cargo) {
+        materials = materials.add(cargo.cents());
+    }
+
+    /** A generator that takes energy earns nothing. */
+    void onFuel(GeneratorUse use) {
+        wattHours = wattHours.add(BigInteger.valueOf(Math.max(0, use.wattHours())));
+    }
+
+    BigInteger cents() {
+        return trips.add(extraRuns).add(deliveries).add(materials).add(fuel());
+    }
+
+    /** Rounded up once for the whole month. */
+    private BigInteger fuel() {
+        BigInteger[] whole = wattHours.multiply(centsPerKilowattHour).divideAndRemainder(KILO);
+        return whole[1].signum() == 0 ? whole[0] : whole[0].add(BigInteger.ONE);
+    }
+
+    String inWords() {
+        return "trips %s, extra runs %s, deliveries %s, materials %s, fuel %s"
+                .formatted(trips, extraRuns, deliveries, materials, fuel());
+    }
+}
