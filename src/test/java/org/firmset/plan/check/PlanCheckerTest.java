@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
@@ -45,10 +46,12 @@ class PlanCheckerTest {
                 .block("moat", "2027-05-02", 40)
                 .block("walls", "2027-05-09", 2)
                 .arrival("may", "2027-05-01", load("cement", "bed", 21))
+                .block("walls", "2027-05-02", 1)
                 .generator("2027-05-01", 1);
         assertThat(breaches(shed(), bad))
                 .extracting(Breach::rule)
                 .containsExactly(
+                        Rule.LABOUR,
                         Rule.LABOUR,
                         Rule.LABOUR,
                         Rule.LABOUR,
@@ -58,7 +61,9 @@ class PlanCheckerTest {
                         Rule.POWER,
                         Rule.RUNS,
                         Rule.RUNS,
-                        Rule.SUPPLIES);
+                        Rule.SUPPLIES,
+                        Rule.TOOLS,
+                        Rule.MONEY);
     }
 
     @Test
@@ -77,6 +82,34 @@ class PlanCheckerTest {
                     .as("seed %d, schedule %d: %s", seed, i, nonsense)
                     .doesNotThrowAnyException();
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void no_nonsense_makes_room_for_tools_or_money(long seed) {
+        Schedule bad = shedInTwoTrips()
+                .block("walls", "2027-05-02", 1)
+                .arrival("may", "2027-05-01", load("cement", "bed", 21))
+                .build();
+        Random random = new Random(seed);
+        for (int i = 0; i < 200; i++) {
+            Schedule nonsense = new Nonsense(random).schedule();
+            assertThat(PlanChecker.check(shed().build(), both(bad, nonsense)))
+                    .as("seed %d, schedule %d: %s", seed, i, nonsense)
+                    .anyMatch(b -> b.rule() == Rule.TOOLS && b.message().contains("2027-05-02"))
+                    .anyMatch(b -> b.rule() == Rule.MONEY && b.message().startsWith("2027-05"));
+        }
+    }
+
+    private static Schedule both(Schedule one, Schedule other) {
+        return new Schedule(
+                joined(one.blocks(), other.blocks()),
+                joined(one.runs(), other.runs()),
+                joined(one.generator(), other.generator()));
+    }
+
+    private static <T> List<T> joined(List<T> one, List<T> other) {
+        return Stream.concat(one.stream(), other.stream()).toList();
     }
 
     /** The best of three, so that a busy machine does not fail it. */
@@ -103,15 +136,24 @@ class PlanCheckerTest {
                 .offer(new DeliveryOffer(
                         "mill", "Mill", Set.of("timber"), 500_000, Problems.STATUS_DATE, Set.of(DayOfWeek.SUNDAY), 0))
                 .stock("cement", 2, "2027-04-03")
+                .tool("ladder", 2)
+                .spending(15_000, true)
                 .stage("dig", 0, s -> s.finishedOn("2027-04-03"))
                 .stage(
                         "slab",
                         24,
-                        s -> s.layout(Layout.IN_ONE_GO).crew(2).draws(100).needs("cement", 12))
+                        s -> s.layout(Layout.IN_ONE_GO)
+                                .crew(2)
+                                .draws(100)
+                                .needs("cement", 12)
+                                .uses("ladder", 1))
                 .stage(
                         "walls",
                         48,
-                        s -> s.layout(Layout.UNBROKEN_DAYS).draws(150).needs("timber", 10))
+                        s -> s.layout(Layout.UNBROKEN_DAYS)
+                                .draws(150)
+                                .needs("timber", 10)
+                                .uses("ladder", 2))
                 .wait("dig", "slab", 3)
                 .wait(
                         "slab",
