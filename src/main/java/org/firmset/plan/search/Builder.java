@@ -50,6 +50,7 @@ final class Builder {
 
     private Draft buildOnce(Genes genes) {
         ledger.clear();
+        ledger.purse().open(genes.lavish());
         delayed = -1;
         Draft draft = new Draft(model);
         PriorityQueue<Integer> ready = new PriorityQueue<>((a, b) -> {
@@ -113,7 +114,7 @@ final class Builder {
     }
 
     private @Nullable Placement asGiven(int s, int from, int latest, Genes genes) {
-        List<Block> blocks = genes.given() == null ? null : genes.given()[s];
+        List<Block> blocks = genes.guide() == null ? null : genes.guide().blocks()[s];
         boolean inTime = blocks != null
                 && model.dayEpoch[blocks.getFirst().day()] >= from
                 && model.dayEpoch[blocks.getFirst().day()] <= latest
@@ -124,7 +125,7 @@ final class Builder {
     /** A limit to what is spent that need not be kept is kept where there is a place within it. */
     private @Nullable Placement placeOrDelay(int s, int from, int latest, Draft draft, Genes genes) {
         Placement within = placeWithin(s, from, latest, draft, genes);
-        if (within != null || !ledger.purse().isSoft()) {
+        if (within != null || !ledger.purse().isSoft() || genes.lavish()) {
             return within;
         }
         ledger.purse().open(true);

@@ -19,6 +19,9 @@ final class Fetcher {
         for (int lot = 0; lot < supply.lotCount() && wanted.packs > 0; lot++) {
             take(wanted, lot, 0);
         }
+        if (genes.guide() != null) {
+            asGuided(wanted, genes.guide().loads());
+        }
         fromRun(wanted, supply.arrivalRun(trip));
         for (int t = trip - 1; t >= 0 && wanted.packs > 0; t--) {
             if (ledger.tripIsMade(t)) {
@@ -48,6 +51,45 @@ final class Fetcher {
             }
         }
         return wanted.packs == 0;
+    }
+
+    /** As much from runs and deliveries as the guide counts on, the nearest first. */
+    private void asGuided(Wanted wanted, Guide.Loads loads) {
+        int group = loads.groupOf()[wanted.material];
+        if (group == Guide.Loads.NO_GROUP) {
+            return;
+        }
+        for (int t = model.tripOfDay[wanted.useDay]; t >= 0 && wanted.packs > 0; t--) {
+            for (int offer = 0; offer < loads.delivered()[group].length; offer++) {
+                for (int d = Math.min(wanted.useDay, model.lastDayOfTrip[t]); d >= model.firstDayOfTrip[t]; d--) {
+                    int source = supply.delivery(offer, d);
+                    long grams = loads.delivered()[group][offer][d] - brought(loads, group, source, source + 1);
+                    take(wanted, source, 0, packs(wanted, grams));
+                }
+            }
+            int first = supply.arrivalRun(t);
+            int end = first + 1 + loads.extraRuns()[t];
+            for (int run = first; run < end && loads.own()[group][t] > 0; run++) {
+                for (int bay : supply.baysOf(run)) {
+                    take(wanted, run, bay, packs(wanted, loads.own()[group][t] - brought(loads, group, first, end)));
+                }
+            }
+        }
+    }
+
+    private long brought(Guide.Loads loads, int group, int from, int until) {
+        long grams = 0;
+        for (int m = 0; m < loads.groupOf().length; m++) {
+            for (int source = from; source < until && loads.groupOf()[m] == group; source++) {
+                grams += supply.packsFrom(source, m) * model.material(m).grams();
+            }
+        }
+        return grams;
+    }
+
+    private int packs(Wanted wanted, long grams) {
+        long each = Math.max(1, model.material(wanted.material).grams());
+        return (int) Math.clamp(grams / each, 0, Integer.MAX_VALUE);
     }
 
     private void fromExtraRuns(Wanted wanted, int trip) {
@@ -83,10 +125,15 @@ final class Fetcher {
     }
 
     private void take(Wanted wanted, int source, int bay) {
-        if (wanted.packs == 0) {
+        take(wanted, source, bay, wanted.packs);
+    }
+
+    private void take(Wanted wanted, int source, int bay, int most) {
+        int asked = Math.min(most, wanted.packs);
+        if (asked == 0) {
             return;
         }
-        int packs = supply.available(source, bay, wanted.material, wanted.packs, wanted.useDay);
+        int packs = supply.available(source, bay, wanted.material, asked, wanted.useDay);
         if (packs > 0) {
             Reservation reservation = new Reservation(source, bay, wanted.material, packs, wanted.useDay);
             supply.add(reservation);

@@ -1,7 +1,6 @@
 package org.firmset.plan.search;
 
 import java.util.Arrays;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,38 +10,42 @@ import org.jspecify.annotations.Nullable;
  * @param closedTrip trips on which nothing is done
  * @param leastFinish for each stage the epoch day before which it does not finish; raised by the builder where a longest
  *     wait asks for it, and handed on so that the next plan need not learn it again
- * @param given for each stage the blocks to try before the earliest place is looked for; null for none
+ * @param lavish whether a limit to what is spent that need not be kept is left aside from the first
+ * @param guide what to try first; null for nothing
  */
 record Genes(
         double[] priority,
         boolean[] closedTrip,
         Fetching fetching,
         int[] leastFinish,
-        @Nullable List<Block> @Nullable [] given) {
+        boolean lavish,
+        @Nullable Guide guide) {
     static final int NO_LEAST = Integer.MIN_VALUE;
 
     static Genes of(double[] priority, int tripCount, Fetching fetching) {
         int[] leastFinish = new int[priority.length];
         Arrays.fill(leastFinish, NO_LEAST);
-        return new Genes(priority.clone(), new boolean[tripCount], fetching, leastFinish, null);
+        return new Genes(priority.clone(), new boolean[tripCount], fetching, leastFinish, false, null);
     }
 
     Genes copy() {
-        return with(fetching);
+        return with(fetching, lavish, guide);
     }
 
     Genes with(Fetching other) {
-        return new Genes(
-                priority.clone(), closedTrip.clone(), other, leastFinish.clone(), given == null ? null : given.clone());
+        return with(other, lavish, guide);
     }
 
-    /** The same, but these blocks are tried first. */
-    Genes trying(@Nullable List<Block>[] blocks) {
-        return new Genes(priority.clone(), closedTrip.clone(), fetching, leastFinish.clone(), blocks);
+    Genes lavish(boolean isLavish) {
+        return with(fetching, isLavish, guide);
     }
 
-    /** The same, but every stage goes to its earliest place. */
-    Genes free() {
-        return new Genes(priority.clone(), closedTrip.clone(), fetching, leastFinish.clone(), null);
+    /** The same, but what the guide suggests is tried first. */
+    Genes guidedBy(Guide other) {
+        return with(fetching, lavish, other);
+    }
+
+    private Genes with(Fetching newFetching, boolean isLavish, @Nullable Guide newGuide) {
+        return new Genes(priority.clone(), closedTrip.clone(), newFetching, leastFinish.clone(), isLavish, newGuide);
     }
 }

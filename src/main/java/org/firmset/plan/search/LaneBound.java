@@ -1,6 +1,7 @@
 package org.firmset.plan.search;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bound on the weighted finishes without a solver. For every set of subprojects the day before which they cannot all be
@@ -88,7 +89,7 @@ final class LaneBound {
         return leastSums()[last.length - 1] + rest();
     }
 
-    private int[] noDeadlines() {
+    int[] noDeadlines() {
         int[] none = new int[model.laneIndex.size()];
         Arrays.fill(none, model.dayCount() - 1);
         return none;
@@ -273,20 +274,30 @@ final class LaneBound {
 
     /** Whether no plan has a sum of at most this. */
     boolean refutes(long target) {
+        return tightest(target) == null;
+    }
+
+    /**
+     * Site days after which no subproject finishes in a plan of at most this sum, drawn as tight as the sets allow.
+     *
+     * @return null when there is no such plan
+     */
+    int @Nullable [] tightest(long target) {
         int[] before = last.clone();
+        int[] deadlines = deadlines(target);
         boolean refuted = false;
         for (int pass = 0; pass < MOST_PASSES && !refuted; pass++) {
-            int[] deadlines = deadlines(target);
             int[] known = last.clone();
             refuted = leastSums()[last.length - 1] + rest() > target || !raise(deadlines);
             if (Arrays.equals(known, last)) {
                 break;
             }
+            deadlines = deadlines(target);
         }
         refuted |= leastSums()[last.length - 1] + rest() > target;
         // what was raised holds for plans of this sum only
         System.arraycopy(before, 0, last, 0, last.length);
-        return refuted;
+        return refuted ? null : deadlines;
     }
 
     /**

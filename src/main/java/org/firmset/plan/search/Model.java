@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.firmset.plan.Former;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.Pin;
@@ -47,7 +49,9 @@ final class Model {
     /** What makes one plan better than another; without a plan before, none can be kept to. */
     final Style style;
 
-    /** For each stage the epoch day on which the plan before finished it; empty when there was none. */
+    /** For each stage the epoch days on which the plan before started and finished it; empty when there was none. */
+    final int[] formerStart;
+
     final int[] formerFinish;
 
     final int[][] toolOf;
@@ -102,7 +106,8 @@ final class Model {
                 .mapToInt(m -> epoch(m.availableFrom()))
                 .toArray();
         allowed = allowedDays();
-        formerFinish = formerFinish();
+        formerStart = former(Former::start);
+        formerFinish = former(Former::finish);
         style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
         linkStages();
     }
@@ -111,13 +116,13 @@ final class Model {
         return Math.toIntExact(date.toEpochDay());
     }
 
-    private int[] formerFinish() {
+    private int[] former(Function<Former, LocalDate> date) {
         if (problem.former().isEmpty()) {
             return new int[0];
         }
         int[] result = new int[stageCount];
         Arrays.fill(result, NOT_PLANNED);
-        problem.former().forEach(f -> result[stageIndex.of(f.stage())] = epoch(f.finish()));
+        problem.former().forEach(f -> result[stageIndex.of(f.stage())] = epoch(date.apply(f)));
         return result;
     }
 

@@ -1,12 +1,10 @@
 package org.firmset.plan.search;
 
 import java.util.List;
-import java.util.Objects;
 import org.firmset.plan.Aim;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.trade.takeoff.cutting.SolverLibrary;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
@@ -64,45 +62,56 @@ final class Prover {
     }
 
     private long look(int work, Stop stop) {
-        long known = bestScore.first();
-        if (style != Style.SOONEST) {
-            return SolverLibrary.isThere() ? solve(windows, known, work, stop) : 0;
-        }
         LaneBound lanes = new LaneBound(model, windows);
-        long bound = lanes.sharpened(known);
-        if (bound >= known || stop.isStopped() || !SolverLibrary.isThere()) {
+        long limit = bestScore.first() - 1;
+        long bound = style == Style.SOONEST ? lanes.sharpened(bestScore.first()) : 0;
+        if (bound > limit || stop.isStopped() || !SolverLibrary.isThere()) {
             return bound;
         }
-        Windows better = new Windows(model, lanes.deadlines(known - 1));
-        return better.areEmpty() ? known : Math.max(bound, solve(better, known, work, stop));
+        int[] deadlines = style == Style.SOONEST ? lanes.tightest(limit) : lanes.noDeadlines();
+        Windows tight = deadlines == null ? windows : new Windows(model, deadlines);
+        if (deadlines == null || tight.areEmpty()) {
+            return limit + 1;
+        }
+        Relaxed.Answer answer = solve(tight, limit, work, false, stop);
+        if (answer.guide() != null) {
+            follow(answer.guide());
+            followCarefully(tight, answer, limit, work, stop);
+        }
+        return Math.max(bound, answer.bound());
     }
 
-    private long solve(Windows better, long known, int work, Stop stop) {
-        Relaxed relaxed = new Relaxed(model, better, style);
-        if (relaxed.isTooLarge()) {
-            return 0;
-        }
-        Relaxed.Answer answer = relaxed.better(known, work, stop);
-        if (answer.blocks() != null) {
-            follow(Objects.requireNonNull(answer.blocks()), Objects.requireNonNull(answer.closedTrips()));
-        }
-        return answer.bound();
+    private Relaxed.Answer solve(Windows tight, long limit, int work, boolean careful, Stop stop) {
+        Relaxed relaxed = new Relaxed(model, tight, style, careful);
+        return relaxed.isTooLarge() ? Relaxed.Answer.NONE : relaxed.upTo(limit, work, stop);
     }
 
-    /** Builds plans with the blocks of the solution, and in its order; with and without the trips that it leaves out. */
-    private void follow(@Nullable List<Block>[] blocks, boolean[] closedTrips) {
+    /** Where single packs decide, a solution that leaves them room may be built when the best one may not. */
+    private void followCarefully(Windows tight, Relaxed.Answer best, long limit, int work, Stop stop) {
+        if (bestScore.first() > best.bound() && !stop.isStopped()) {
+            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true, stop)
+                    .guide();
+            if (guide != null) {
+                follow(guide);
+            }
+        }
+    }
+
+    /** Builds plans as the guide suggests, and in its order; with and without the trips that it leaves out. */
+    private void follow(Guide guide) {
         double[] priority = new double[model.stageCount];
         for (int s = 0; s < priority.length; s++) {
-            int start = blocks[s] == null ? 0 : blocks[s].getFirst().day();
+            List<Block> blocks = guide.blocks()[s];
+            int start = blocks == null ? 0 : blocks.getFirst().day();
             priority[s] = 1000.0 * (model.dayCount() - start) - windows.latestStartDay(s);
         }
         for (Fetching fetching : Fetching.values()) {
             Genes open = Genes.of(priority, model.tripCount(), fetching);
-            offer(open.trying(blocks));
+            offer(open.guidedBy(guide));
             offer(open);
             Genes closed = open.copy();
-            System.arraycopy(closedTrips, 0, closed.closedTrip(), 0, closedTrips.length);
-            offer(closed.trying(blocks));
+            System.arraycopy(guide.closedTrip(), 0, closed.closedTrip(), 0, guide.closedTrip().length);
+            offer(closed.guidedBy(guide));
             offer(closed);
         }
     }

@@ -28,9 +28,12 @@ final class Relaxed {
     /**
      * What came of it.
      *
-     * @param blocks for each stage its blocks in the solution, null for finished ones; null when none was found
+     * @param bound no solution has a lower value; at most one more than the limit
+     * @param guide the best solution within the limit; null when none was found
      */
-    record Answer(long bound, @Nullable List<Block> @Nullable [] blocks, boolean @Nullable [] closedTrips) {}
+    record Answer(long bound, @Nullable Guide guide) {
+        static final Answer NONE = new Answer(0, null);
+    }
 
     /** Beyond that a solver only costs memory: the bound that needs none still holds. */
     private static final int MOST_PLACES = 40_000;
@@ -44,10 +47,16 @@ final class Relaxed {
     private final @Nullable BoolVar[][] done;
     private final BoolVar[] made;
     private final LinearExprBuilder aim = LinearExpr.newBuilder();
+    private final boolean careful;
     private boolean impossible;
 
-    /** @param windows those of plans that are better than the best one known */
-    Relaxed(Model model, Windows windows, Style style) {
+    /**
+     * @param windows those of plans that are better than the best one known
+     * @param careful to keep a pack's room to spare on runs and under roof: its solutions can be built more often, but
+     *     its bound holds of no plan
+     */
+    Relaxed(Model model, Windows windows, Style style, boolean careful) {
+        this.careful = careful;
         this.model = model;
         this.windows = windows;
         this.style = style;
@@ -74,12 +83,11 @@ final class Relaxed {
     }
 
     /**
-     * Looks for a solution that is better than a value.
+     * Looks for the best solution of a value within a limit.
      *
-     * @param known value of the best plan known
      * @param work how hard to look, in the solver's own units: the same on every machine
      */
-    Answer better(long known, double work, Stop stop) {
+    Answer upTo(long limit, double work, Stop stop) {
         for (int t = 0; t < made.length; t++) {
             made[t] = cp.newBoolVar("");
         }
@@ -89,18 +97,19 @@ final class Relaxed {
             }
         }
         if (impossible) {
-            return new Answer(known, null, null);
+            return new Answer(limit + 1, null);
         }
+        RelaxedLoads loads = new RelaxedLoads(model, windows, cp, amount, works, made, careful);
         link();
-        fillDays();
+        fillDays(loads);
         power();
         shareTools();
-        weigh();
+        loads.write();
         pay();
-        long rest = aim();
-        cp.addLessOrEqual(aim, known - rest - 1);
+        long rest = aim(loads);
+        cp.addLessOrEqual(aim, limit - rest);
         cp.minimize(aim);
-        return solve(known, rest, work, stop);
+        return solve(limit, rest, work, stop, loads);
     }
 
     private void place(int s) {
@@ -228,6 +237,7 @@ final class Relaxed {
             if (finished == null) {
                 continue;
             }
+            exact(link.from, d, finished);
             List<Literal> ways = new ArrayList<>();
             ways.add(finished.not());
             for (int e = 0; e < model.dayCount() && model.dayEpoch[e] <= link.latestEpoch(model.dayEpoch[d]); e++) {
@@ -239,7 +249,19 @@ final class Relaxed {
         }
     }
 
-    private void fillDays() {
+    /** Where lateness is judged a stage must count as finished as soon as it is: else some of it is done later. */
+    private void exact(int s, int day, BoolVar finished) {
+        List<Literal> ways = new ArrayList<>();
+        ways.add(finished);
+        for (int d = day + 1; d <= windows.latestFinishDay(s); d++) {
+            if (works[s][d] != null) {
+                ways.add(works[s][d]);
+            }
+        }
+        cp.addBoolOr(ways);
+    }
+
+    private void fillDays(RelaxedLoads loads) {
         for (int d = 0; d < model.dayCount(); d++) {
             LinearExprBuilder sum = LinearExpr.newBuilder();
             for (int s = 0; s < model.stageCount; s++) {
@@ -247,7 +269,18 @@ final class Relaxed {
                     sum.add(amount[s][d]);
                 }
             }
-            cp.addLessOrEqual(sum, model.days.get(d).labourQuarters());
+            int trip = model.tripOfDay[d];
+            if (d == model.firstDayOfTrip[trip]) {
+                sum.addTerm(loads.extraRuns(trip), model.trip(trip).extraRunQuarters());
+            }
+            int quarters = model.days.get(d).labourQuarters();
+            if (style == Style.SOONEST || style == Style.LEAST_CHANGE) {
+                cp.addLessOrEqual(sum, quarters);
+            } else {
+                // a trip half made would be half the price
+                sum.addTerm(made[trip], -quarters);
+                cp.addLessOrEqual(sum, 0);
+            }
         }
     }
 
@@ -268,28 +301,6 @@ final class Relaxed {
                     }
                     cp.addLessOrEqual(used, 4 * there);
                 }
-            }
-        }
-    }
-
-    /** Up to any trip no more mass and volume used than all runs so far could bring; what a truck may bring is not counted. */
-    private void weigh() {
-        Weights weights = new Weights(model);
-        for (Weights.Scale scale : weights.scales()) {
-            for (int t = 0; t < model.tripCount(); t++) {
-                LinearExprBuilder used = LinearExpr.newBuilder();
-                for (int s = 0; s < model.stageCount; s++) {
-                    long each = scale.perQuarter(s);
-                    for (int d = 0; d <= model.lastDayOfTrip[t] && each > 0; d++) {
-                        if (amount[s][d] != null) {
-                            used.addTerm(amount[s][d], each);
-                        }
-                    }
-                }
-                for (int u = 0; u <= t; u++) {
-                    used.addTerm(made[u], -scale.brought(u));
-                }
-                cp.addLessOrEqual(used, scale.there());
             }
         }
     }
@@ -344,7 +355,7 @@ final class Relaxed {
     }
 
     /** Writes the aim; gives back its part that no decision changes. */
-    private long aim() {
+    private long aim(RelaxedLoads loads) {
         return switch (style) {
             case SOONEST -> aimAtFinishes();
             case FEWEST_TRIPS -> {
@@ -355,6 +366,7 @@ final class Relaxed {
                 for (int t = 0; t < made.length; t++) {
                     aim.addTerm(made[t], model.trip(t).cents());
                 }
+                loads.addCosts(aim);
                 yield new Bounds(model, windows).leastMaterialCents();
             }
             case LEAST_CHANGE -> {
@@ -428,7 +440,7 @@ final class Relaxed {
         return rest;
     }
 
-    private Answer solve(long known, long rest, double work, Stop stop) {
+    private Answer solve(long limit, long rest, double work, Stop stop, RelaxedLoads loads) {
         CpSolver solver = new CpSolver();
         solver.getParameters()
                 .setNumWorkers(1)
@@ -441,17 +453,21 @@ final class Relaxed {
         CpSolverStatus status = solver.solve(cp);
         stop.endBy(null);
         return switch (status) {
-            case INFEASIBLE -> new Answer(known, null, null);
-            case OPTIMAL, FEASIBLE ->
-                new Answer(rest + (long) Math.ceil(solver.bestObjectiveBound() - 1e-6), blocks(solver), closed(solver));
-            case UNKNOWN -> {
-                double bound = solver.bestObjectiveBound();
-                long found = Double.isFinite(bound) && Math.abs(bound) < 1e15 ? (long) Math.ceil(bound - 1e-6) : 0;
-                yield new Answer(Math.min(known, rest + Math.max(0, found)), null, null);
-            }
+            case INFEASIBLE -> new Answer(limit + 1, null);
+            case OPTIMAL, FEASIBLE -> new Answer(rest + bound(solver), guide(solver, loads));
+            case UNKNOWN -> new Answer(Math.min(limit + 1, rest + Math.max(0, bound(solver))), null);
             case MODEL_INVALID, UNRECOGNIZED ->
                 throw new IllegalStateException("the solver refused its model: " + cp.validate());
         };
+    }
+
+    private static long bound(CpSolver solver) {
+        double bound = solver.bestObjectiveBound();
+        return Double.isFinite(bound) && Math.abs(bound) < 1e15 ? (long) Math.ceil(bound - 1e-6) : 0;
+    }
+
+    private Guide guide(CpSolver solver, RelaxedLoads loads) {
+        return new Guide(blocks(solver), closed(solver), loads.loads(solver));
     }
 
     private @Nullable List<Block>[] blocks(CpSolver solver) {

@@ -98,13 +98,37 @@ final class Search {
     }
 
     private void tryRules() {
+        tryFormer();
         for (Fetching fetching : Fetching.values()) {
             offer(genes(tail, fetching));
             offer(genes(byLatestStart(), fetching));
             offer(genes(byLane(), fetching));
             if (bestScore.unplaced() > 0) {
                 offer(genes(byChoice(), fetching));
+                offer(genes(tail, fetching).lavish(true));
+                offer(genes(byLatestStart(), fetching).lavish(true));
             }
+        }
+    }
+
+    /** In the order of the plan before; to keep to it, nothing is finished sooner than there either. */
+    private void tryFormer() {
+        if (model.formerFinish.length == 0) {
+            return;
+        }
+        double[] priority = new double[model.stageCount];
+        for (int s = 0; s < priority.length; s++) {
+            int start = model.formerStart[s] == Model.NOT_PLANNED
+                    ? windows.latestStartDay(s)
+                    : model.dayFrom(model.formerStart[s]);
+            priority[s] = 1000.0 * (model.dayCount() - start) + 0.01 * tail[s];
+        }
+        for (Fetching fetching : Fetching.values()) {
+            Genes genes = genes(priority, fetching);
+            if (guide == Style.LEAST_CHANGE) {
+                System.arraycopy(model.formerFinish, 0, genes.leastFinish(), 0, model.stageCount);
+            }
+            offer(genes);
         }
     }
 
@@ -114,7 +138,7 @@ final class Search {
             Genes genes = genes(byLatestStart(), fetching);
             for (int i = 0; i < MOST_RAISES && bestScore.unplaced() > 0; i++) {
                 offer(genes);
-                genes = genes.copy();
+                genes = genes.lavish(i % 2 == 1);
                 Arrays.fill(genes.leastFinish(), Genes.NO_LEAST);
                 for (int s : unplaced) {
                     raiseAllBefore(s, genes.priority(), DAYS_OF_RAISE);
@@ -211,6 +235,9 @@ final class Search {
             raiseAllBefore(
                     unplacedBefore.get(random.nextInt(unplacedBefore.size())), priority, random.nextDouble() * 100);
             return genes;
+        }
+        if (genes.lavish() && random.nextInt(4) == 0) {
+            return genes.lavish(false);
         }
         int kind = random.nextInt(10);
         if (kind < 5) {

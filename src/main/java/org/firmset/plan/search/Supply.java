@@ -27,6 +27,7 @@ final class Supply {
 
     private final int[] lotLeft;
     private final int[] packsOn;
+    private final int[][] packsOf;
     private final long[][] volumeOn;
     private final long[][] limitUse;
     private final long[] truckMass;
@@ -56,6 +57,7 @@ final class Supply {
             Arrays.fill(tripOfRun, firstRunOfTrip[t], firstRunOfTrip[t + 1], t);
         }
         packsOn = new int[sourceEnd];
+        packsOf = new int[model.problem.materials().size()][sourceEnd];
         volumeOn = new long[runEnd][];
         limitUse = new long[runEnd][];
         for (int r = lotCount; r < runEnd; r++) {
@@ -91,6 +93,9 @@ final class Supply {
             lotLeft[l] = model.lot(l).packs();
         }
         Arrays.fill(packsOn, 0);
+        for (int[] packs : packsOf) {
+            Arrays.fill(packs, 0);
+        }
         for (int r = lotCount; r < runEnd; r++) {
             Arrays.fill(volumeOn[r], 0);
             Arrays.fill(limitUse[r], 0);
@@ -168,6 +173,11 @@ final class Supply {
 
     boolean inUse(int source) {
         return packsOn[source] > 0;
+    }
+
+    /** How many packs of a material a run or delivery brings. */
+    int packsFrom(int source, int m) {
+        return packsOf[m][source];
     }
 
     int[] baysOf(int run) {
@@ -322,6 +332,7 @@ final class Supply {
         }
         boolean was = inUse(source);
         ledger.purse().spend(dayOf(source), packs * material.cents());
+        packsOf[reservation.material()][source] += packs;
         packsOn[source] += packs;
         if (was != inUse(source)) {
             start(source, sign);

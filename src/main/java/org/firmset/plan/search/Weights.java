@@ -102,7 +102,7 @@ final class Weights {
     }
 
     /** Over all sharings between two bays, or the sum of what each bay takes alone where there are more. */
-    private static long mostGrams(Rig rig) {
+    static long mostGrams(Rig rig) {
         if (rig.bays().size() == 2) {
             return mostOfTwo(rig, rig.bays().get(0).id(), rig.bays().get(1).id());
         }

@@ -17,6 +17,7 @@ import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Rule;
 import org.firmset.plan.SeasonPlan;
+import org.firmset.plan.SpendingLimit;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.PlanChecker;
@@ -116,6 +117,18 @@ class ToolsAndMoneyPropertiesTest {
                         .ifPresent(plan -> assertThat(PlanChecker.check(trial.problem(), plan.schedule()))
                                 .as("breaches of a plan for fewer rules, %s", trial.inWords())
                                 .isNotEmpty());
+            }
+        }
+    }
+
+    @Test
+    void a_limit_that_need_not_be_kept_costs_no_plan() {
+        for (Trial trial : TRIALS) {
+            SpendingLimit limit = trial.problem().spending();
+            if (limit != null
+                    && !limit.hard()
+                    && soonest(withoutLimit(trial.problem())).isPresent()) {
+                assertThat(trial.isPlanned()).as("planned, %s", trial.inWords()).isTrue();
             }
         }
     }
