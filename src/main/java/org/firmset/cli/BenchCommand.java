@@ -1,6 +1,7 @@
 package org.firmset.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -30,9 +31,13 @@ final class BenchCommand {
             machine();
             return new BenchTakeoffs(out).run();
         }
+        if (arguments.size() == 2 && arguments.getFirst().equals("psplib")) {
+            machine();
+            return new BenchProjects(out, Path.of(arguments.getLast())).run();
+        }
         if (!arguments.equals(List.of("plan"))) {
             throw new NotUnderstood(
-                    "'bench' measures two things; write 'firmset bench plan' or 'firmset bench takeoff'");
+                    "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff' or 'firmset bench psplib FOLDER'");
         }
         machine();
         out.println(

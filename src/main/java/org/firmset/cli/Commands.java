@@ -19,6 +19,7 @@ public final class Commands {
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
               bench plan                  measure the planner on made-up homesteads and print a table
               bench takeoff               measure takeoffs, cut lists and cures and print tables
+              bench psplib FOLDER         solve open scheduling instances (.sm, .SCH, optimum.csv) and print a table
               test                        build and run every test
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text

@@ -4,6 +4,7 @@ import java.util.List;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
+import org.firmset.plan.Planner;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Progress;
 import org.firmset.plan.Stop;
@@ -12,18 +13,9 @@ import org.firmset.plan.Stop;
  * Plans a season: builds many plans by serial placement of stages, keeps the best, and tells its reasons. The same
  * problem and effort always give the same plan. Thread-safe; get one by {@code new}.
  */
-public final class ConstructivePlanner {
+public final class ConstructivePlanner implements Planner {
 
-    /** A plan that keeps every hard rule, or what stands in the way. */
-    public Outcome plan(PlanningProblem problem, Effort effort) {
-        return plan(problem, effort, (built, of) -> {}, new Stop());
-    }
-
-    /**
-     * The same, telling on the way how far it is.
-     *
-     * @param stop ends the planning early; what comes of it then is to be thrown away
-     */
+    @Override
     public Outcome plan(PlanningProblem problem, Effort effort, Progress progress, Stop stop) {
         Model model = new Model(problem);
         Windows windows = new Windows(model);
@@ -33,13 +25,12 @@ public final class ConstructivePlanner {
             return new Outcome.NoPlan(found);
         }
         Genes genes = Champion.find(model, windows, effort, progress, stop);
-        Builder builder = new Builder(model);
-        Draft draft = builder.build(genes);
-        if (!draft.unplaced.isEmpty()) {
-            return new Outcome.NoPlan(obstacles.unplaced(draft, builder, genes));
-        }
         Prover.Result proven = Prover.prove(model, windows, genes, effort.proof(), stop);
+        Builder builder = new Builder(model);
         Draft best = builder.build(proven.genes());
+        if (proven.aim() == null) {
+            return new Outcome.NoPlan(obstacles.unplaced(best, builder, proven.genes(), proven.impossible()));
+        }
         return new Outcome.Planned(new PlanWriter(windows, best, builder, proven.genes()).write(proven.aim()));
     }
 }

@@ -358,8 +358,12 @@ final class Obstacles {
         }
     }
 
-    /** What stood in the way of the stages that found no place in the best draft. Not a proof. */
-    List<Obstacle> unplaced(Draft draft, Builder builder, Genes genes) {
+    /**
+     * What stood in the way of the stages that found no place in the best draft.
+     *
+     * @param impossible whether it is proven that no plan has a place for all
+     */
+    List<Obstacle> unplaced(Draft draft, Builder builder, Genes genes, boolean impossible) {
         WhyNot whyNot = new WhyNot(draft, builder, genes);
         List<Obstacle> result = new ArrayList<>();
         for (int s : draft.unplaced) {
@@ -367,6 +371,14 @@ final class Obstacles {
             if (first) {
                 result.add(unplaced(s, draft, builder.earliest(s, draft), whyNot));
             }
+        }
+        if (impossible) {
+            result.addFirst(new Obstacle(
+                    result.getFirst().rule(),
+                    result.stream().flatMap(o -> o.stages().stream()).toList(),
+                    true,
+                    "It is proven that no plan keeps every rule: the stages, waits, hours, power, tools, loads and money"
+                            + " of this homestead clash."));
         }
         return result;
     }

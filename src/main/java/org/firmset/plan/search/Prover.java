@@ -5,6 +5,7 @@ import org.firmset.plan.Aim;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.trade.takeoff.cutting.SolverLibrary;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
@@ -12,8 +13,14 @@ import org.firmset.trade.takeoff.cutting.SolverLibrary;
  * serve.
  */
 final class Prover {
-    /** What came of it: the best plan known now, and its aim with the bound on it. */
-    record Result(Genes genes, Aim aim) {}
+    /**
+     * What came of it.
+     *
+     * @param genes of the best plan known
+     * @param aim its value and the bound on it; null when stages are left without a place
+     * @param impossible it is proven that no plan keeps every hard rule
+     */
+    record Result(Genes genes, @Nullable Aim aim, boolean impossible) {}
 
     private final Model model;
     private final Windows windows;
@@ -21,6 +28,7 @@ final class Prover {
     private final Builder builder;
     private Genes best;
     private Score bestScore;
+    private boolean impossible;
 
     private Prover(Model model, Windows windows, Genes genes) {
         this.model = model;
@@ -31,10 +39,7 @@ final class Prover {
         bestScore = score(genes);
     }
 
-    /**
-     * @param genes of a plan in which every stage has its place
-     * @param work how hard to look, in the solver's units; 0 for simple bounds only
-     */
+    /** @param work how hard to look, in the solver's units; 0 for simple bounds only */
     static Result prove(Model model, Windows windows, Genes genes, int work, Stop stop) {
         return new Prover(model, windows, genes).prove(work, stop);
     }
@@ -45,11 +50,30 @@ final class Prover {
     }
 
     private Result prove(int work, Stop stop) {
+        if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work, stop))) {
+            return new Result(best, null, impossible);
+        }
         long bound = simpleBound();
         if (bound < bestScore.first() && work > 0 && !stop.isStopped()) {
             bound = Math.max(bound, look(work, stop));
         }
-        return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())));
+        return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())), false);
+    }
+
+    /** Looks for a plan where the search found none; false when there is still none. */
+    private boolean findAny(int work, Stop stop) {
+        Answer answer = solve(windows, Answer.NO_LIMIT, work, false, stop);
+        impossible = answer.isImpossible(Answer.NO_LIMIT);
+        if (answer.guide() != null) {
+            follow(answer.guide());
+            if (bestScore.unplaced() > 0 && !stop.isStopped()) {
+                Guide guide = solve(windows, Answer.NO_LIMIT, work, true, stop).guide();
+                if (guide != null) {
+                    follow(guide);
+                }
+            }
+        }
+        return bestScore.unplaced() == 0;
     }
 
     private long simpleBound() {
@@ -73,7 +97,7 @@ final class Prover {
         if (deadlines == null || tight.areEmpty()) {
             return limit + 1;
         }
-        Relaxed.Answer answer = solve(tight, limit, work, false, stop);
+        Answer answer = solve(tight, limit, work, false, stop);
         if (answer.guide() != null) {
             follow(answer.guide());
             followCarefully(tight, answer, limit, work, stop);
@@ -81,13 +105,16 @@ final class Prover {
         return Math.max(bound, answer.bound());
     }
 
-    private Relaxed.Answer solve(Windows tight, long limit, int work, boolean careful, Stop stop) {
+    private Answer solve(Windows tight, long limit, int work, boolean careful, Stop stop) {
+        if (!careful && Rigid.fits(model)) {
+            return new Rigid(model, tight).upTo(limit, work, stop);
+        }
         Relaxed relaxed = new Relaxed(model, tight, style, careful);
-        return relaxed.isTooLarge() ? Relaxed.Answer.NONE : relaxed.upTo(limit, work, stop);
+        return relaxed.isTooLarge() ? Answer.NONE : relaxed.upTo(limit, work, stop);
     }
 
     /** Where single packs decide, a solution that leaves them room may be built when the best one may not. */
-    private void followCarefully(Windows tight, Relaxed.Answer best, long limit, int work, Stop stop) {
+    private void followCarefully(Windows tight, Answer best, long limit, int work, Stop stop) {
         if (bestScore.first() > best.bound() && !stop.isStopped()) {
             Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true, stop)
                     .guide();

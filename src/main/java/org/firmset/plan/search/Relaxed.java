@@ -3,7 +3,6 @@ package org.firmset.plan.search;
 import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
-import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
@@ -25,16 +24,6 @@ import org.jspecify.annotations.Nullable;
  * <p>Variables exist only inside the windows that a plan better than the best one known must keep.
  */
 final class Relaxed {
-    /**
-     * What came of it.
-     *
-     * @param bound no solution has a lower value; at most one more than the limit
-     * @param guide the best solution within the limit; null when none was found
-     */
-    record Answer(long bound, @Nullable Guide guide) {
-        static final Answer NONE = new Answer(0, null);
-    }
-
     /** Beyond that a solver only costs memory: the bound that needs none still holds. */
     private static final int MOST_PLACES = 40_000;
 
@@ -97,7 +86,7 @@ final class Relaxed {
             }
         }
         if (impossible) {
-            return new Answer(limit + 1, null);
+            return Answer.impossible(limit);
         }
         RelaxedLoads loads = new RelaxedLoads(model, windows, cp, amount, works, made, careful);
         link();
@@ -107,7 +96,9 @@ final class Relaxed {
         loads.write();
         pay();
         long rest = aim(loads);
-        cp.addLessOrEqual(aim, limit - rest);
+        if (limit < Answer.NO_LIMIT) {
+            cp.addLessOrEqual(aim, limit - rest);
+        }
         cp.minimize(aim);
         return solve(limit, rest, work, stop, loads);
     }
@@ -441,29 +432,8 @@ final class Relaxed {
     }
 
     private Answer solve(long limit, long rest, double work, Stop stop, RelaxedLoads loads) {
-        CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setNumWorkers(1)
-                .setRandomSeed(1)
-                .setMaxDeterministicTime(work)
-                .setSymmetryLevel(0)
-                .setCpModelProbingLevel(1)
-                .setMaxPresolveIterations(1);
-        stop.endBy(solver::stopSearch);
-        CpSolverStatus status = solver.solve(cp);
-        stop.endBy(null);
-        return switch (status) {
-            case INFEASIBLE -> new Answer(limit + 1, null);
-            case OPTIMAL, FEASIBLE -> new Answer(rest + bound(solver), guide(solver, loads));
-            case UNKNOWN -> new Answer(Math.min(limit + 1, rest + Math.max(0, bound(solver))), null);
-            case MODEL_INVALID, UNRECOGNIZED ->
-                throw new IllegalStateException("the solver refused its model: " + cp.validate());
-        };
-    }
-
-    private static long bound(CpSolver solver) {
-        double bound = solver.bestObjectiveBound();
-        return Double.isFinite(bound) && Math.abs(bound) < 1e15 ? (long) Math.ceil(bound - 1e-6) : 0;
+        Solving solving = Solving.of(cp, work, stop);
+        return solving.answer(limit, rest, solver -> guide(solver, loads));
     }
 
     private Guide guide(CpSolver solver, RelaxedLoads loads) {
