@@ -93,8 +93,8 @@ public record Stage(
                 finishedOn);
     }
 
-    /** The same with another layout. */
-    public Stage withLayout(Layout changed) {
+    /** The same with other rules for how its labour may lie. */
+    public Stage withBlocks(Layout changed, int leastQuarters, int mostQuarters) {
         return new Stage(
                 id,
                 name,
@@ -102,8 +102,8 @@ public record Stage(
                 labourQuarters,
                 crew,
                 changed,
-                leastBlockQuarters,
-                mostBlockQuarters,
+                leastQuarters,
+                mostQuarters,
                 wattHoursPerHour,
                 shut,
                 needs,

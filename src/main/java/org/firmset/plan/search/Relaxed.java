@@ -94,7 +94,6 @@ final class Relaxed {
         power();
         shareTools();
         loads.write();
-        pay();
         long rest = aim(loads);
         if (limit < Answer.NO_LIMIT) {
             cp.addLessOrEqual(aim, limit - rest);
@@ -313,35 +312,6 @@ final class Relaxed {
                     cp.addLessOrEqual(inUse, model.problem.tools().get(tool).count());
                 }
             }
-        }
-    }
-
-    /** Up to the end of any month no more spent on trips and on what is used than those months may spend. */
-    private void pay() {
-        var limit = model.problem.spending();
-        if (limit == null || !limit.hard()) {
-            return;
-        }
-        Purse months = new Purse(model);
-        long[] perQuarter = new Weights(model).centsPerQuarter();
-        long there = new Weights(model).centsOfStock();
-        int last = -1;
-        for (int month = 0; month < months.monthCount(); month++) {
-            while (last + 1 < model.dayCount() && months.monthOf(last + 1) == month) {
-                last++;
-            }
-            LinearExprBuilder spent = LinearExpr.newBuilder();
-            for (int s = 0; s < model.stageCount; s++) {
-                for (int d = 0; d <= last && perQuarter[s] > 0; d++) {
-                    if (amount[s][d] != null) {
-                        spent.addTerm(amount[s][d], perQuarter[s]);
-                    }
-                }
-            }
-            for (int t = 0; t < made.length && model.firstDayOfTrip[t] <= last; t++) {
-                spent.addTerm(made[t], model.trip(t).cents());
-            }
-            cp.addLessOrEqual(spent, Math.min(Long.MAX_VALUE / 4, there + (month + 1) * limit.centsAMonth()));
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.firmset.plan.DeliveryOffer;
@@ -32,8 +33,14 @@ final class RelaxedLoads {
     private static final long UNIT_GRAMS = 100;
     private static final long MOST_UNITS = 1L << 40;
 
-    /** Materials that are equally dry, keep equally long, are to be had from the same date and brought by the same offers. */
-    private record Way(boolean dry, int shelfLifeDays, int available, Set<Integer> offers) {}
+    private static final long MILLI = 1000;
+
+    /**
+     * Materials that are equally dry, keep equally long, are to be had from the same date and brought by the same offers.
+     *
+     * @param material where each is paid by itself; the same for all where money has no limit
+     */
+    private record Way(boolean dry, int shelfLifeDays, int available, Set<Integer> offers, int material) {}
 
     private record Group(Way way, List<Integer> materials) {}
 
@@ -158,7 +165,7 @@ final class RelaxedLoads {
                 offers.add(o);
             }
         }
-        return new Way(material.dry(), material.shelfLifeDays(), model.availableEpoch[m], offers);
+        return new Way(material.dry(), material.shelfLifeDays(), model.availableEpoch[m], offers, isPaid() ? m : 0);
     }
 
     private Use[][] uses() {
@@ -183,9 +190,6 @@ final class RelaxedLoads {
     }
 
     void write() {
-        if (groups.isEmpty()) {
-            return;
-        }
         for (int g = 0; g < groups.size(); g++) {
             bring(g);
         }
@@ -203,6 +207,53 @@ final class RelaxedLoads {
                 keepDry(t, d);
             }
         }
+        pay();
+    }
+
+    private boolean isPaid() {
+        var limit = model.problem.spending();
+        return limit != null && limit.hard();
+    }
+
+    /** In thousandths of a cent: in no month more for trips, runs, deliveries and what they bring than may be spent. */
+    private void pay() {
+        if (!isPaid()) {
+            return;
+        }
+        long limit = Math.min(
+                Long.MAX_VALUE / 8 / MILLI,
+                Objects.requireNonNull(model.problem.spending()).centsAMonth());
+        Purse months = new Purse(model);
+        LinearExprBuilder[] spent = new LinearExprBuilder[months.monthCount()];
+        Arrays.setAll(spent, m -> LinearExpr.newBuilder());
+        for (int t = 0; t < model.tripCount(); t++) {
+            LinearExprBuilder month = spent[months.monthOf(model.firstDayOfTrip[t])];
+            month.addTerm(made[t], MILLI * model.trip(t).cents());
+            month.addTerm(extraRuns[t], MILLI * model.trip(t).extraRunCents());
+            for (int g = 0; g < groups.size(); g++) {
+                month.addTerm(own[g][t], milliCents(g));
+            }
+        }
+        deliveries.forEach((key, comes) -> spent[months.monthOf(key % model.dayCount())].addTerm(
+                comes, MILLI * offer(key).cents()));
+        for (int g = 0; g < groups.size(); g++) {
+            long each = milliCents(g);
+            delivered
+                    .get(g)
+                    .forEach((key, units) -> spent[months.monthOf(key % model.dayCount())].addTerm(units, each));
+        }
+        for (LinearExprBuilder month : spent) {
+            cp.addLessOrEqual(month, MILLI * limit);
+        }
+    }
+
+    /** The least that a unit of mass of a group costs. */
+    private long milliCents(int g) {
+        return groups.get(g).materials().stream()
+                .map(model::material)
+                .mapToLong(m -> m.grams() == 0 ? 0 : MILLI * m.cents() * UNIT_GRAMS / m.grams())
+                .min()
+                .orElse(0);
     }
 
     private void extraRunsNeedTheTrip(int t) {

@@ -47,28 +47,6 @@ final class Weights {
         return scales;
     }
 
-    /** For each stage what a quarter-hour of it uses up, in cents rounded down. */
-    long[] centsPerQuarter() {
-        long[] result = new long[model.stageCount];
-        for (int s = 0; s < result.length; s++) {
-            long sum = 0;
-            for (int n = 0; n < model.needMaterial[s].length; n++) {
-                sum += model.needPacks[s][n]
-                        * model.material(model.needMaterial[s][n]).cents();
-            }
-            result[s] = sum / Math.max(1, model.stage(s).labourQuarters());
-        }
-        return result;
-    }
-
-    /** What the packs on site would cost if they had to be bought. */
-    long centsOfStock() {
-        return model.problem.site().stock().stream()
-                .mapToLong(lot -> lot.packs()
-                        * model.material(model.materialIndex.of(lot.material())).cents())
-                .sum();
-    }
-
     private Scale scale(boolean mass) {
         long[] perQuarter = new long[model.stageCount];
         for (int s = 0; s < perQuarter.length; s++) {
