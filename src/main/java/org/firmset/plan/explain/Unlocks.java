@@ -107,6 +107,50 @@ public final class Unlocks {
                 }));
     }
 
+    /**
+     * The last site day on which a stage could start so that every subproject still finishes on its date; empty when it has
+     * begun. Found by halving, as what can start late can start less late.
+     */
+    public Optional<LocalDate> latestStart(String stage) {
+        Stage asked = stage(stage);
+        if (asked.finished() || asked.startedOn() != null) {
+            return Optional.empty();
+        }
+        LocalDate start = plan.story(stage).orElseThrow().start();
+        LocalDate finish = plan.finishes().getOrDefault(asked.subproject(), start);
+        List<LocalDate> later =
+                siteDays().filter(d -> d.isAfter(start) && !d.isAfter(finish)).toList();
+        int least = 0;
+        int most = later.size() + 1;
+        while (most - least > 1) {
+            int middle = (least + most) / 2;
+            if (startsOnOrAfter(stage, later.get(middle - 1))) {
+                least = middle;
+            } else {
+                most = middle;
+            }
+        }
+        return Optional.of(least == 0 ? start : later.get(least - 1));
+    }
+
+    private boolean startsOnOrAfter(String stage, LocalDate date) {
+        PlanningProblem held = withDeadlines(problem, plan.finishes());
+        List<Stage> stages = held.stages().stream()
+                .map(s -> s.id().equals(stage) ? from(s, date) : s)
+                .toList();
+        return asking.ask(held.withStages(stages)).isPossible();
+    }
+
+    private Stage from(Stage stage, LocalDate date) {
+        List<Shut> shut = new ArrayList<>(stage.shut());
+        shut.add(new Shut(problem.statusDate(), date.minusDays(1), "it is asked to start later"));
+        return stage.withShut(shut);
+    }
+
+    private Stream<LocalDate> siteDays() {
+        return problem.trips().stream().flatMap(t -> t.days().stream()).map(SiteDay::date);
+    }
+
     private static void forget(Map<String, LocalDate> deadlines, Restriction finish, String but) {
         if (finish.isWhole()) {
             deadlines.keySet().removeIf(p -> !p.equals(but));
@@ -215,11 +259,7 @@ public final class Unlocks {
     }
 
     private Optional<LocalDate> before(LocalDate date) {
-        return problem.trips().stream()
-                .flatMap(t -> t.days().stream())
-                .map(SiteDay::date)
-                .filter(d -> d.isBefore(date))
-                .max(Comparator.naturalOrder());
+        return siteDays().filter(d -> d.isBefore(date)).max(Comparator.naturalOrder());
     }
 
     /** Stages may not work after the date their subproject is to finish on. */

@@ -1,0 +1,181 @@
+package org.firmset.season;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.firmset.measure.Cash;
+import org.firmset.plan.Effort;
+import org.firmset.plan.Outcome;
+import org.firmset.plan.Planner;
+import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.SeasonPlan;
+import org.firmset.plan.Stop;
+import org.firmset.plan.Style;
+import org.firmset.plan.Subproject;
+import org.firmset.plan.explain.TripWorth;
+import org.firmset.plan.explain.Unlocks;
+import org.firmset.plan.search.ConstructivePlanner;
+
+/** Answers what owners ask of a plan, in sentences. Each answer comes of planning again, so it takes a moment. */
+public final class Answers {
+    private static final Effort LOOK = new Effort(600, 1, 1);
+
+    private final Planner planner = new ConstructivePlanner();
+    private final PlanningProblem problem;
+    private final SeasonPlan plan;
+    private final String currency;
+    private final Stop stop;
+    private final RuleWords words;
+
+    private Answers(PlannedSeason season, Stop stop) {
+        problem = season.problem();
+        plan = season.plan();
+        currency = season.report().costs().total().getCurrency().getCurrencyCode();
+        this.stop = stop;
+        words = new RuleWords(problem);
+    }
+
+    /**
+     * At least one sentence.
+     *
+     * @param stop gives up; what is answered then is worth nothing
+     */
+    public static List<String> to(Question question, PlannedSeason season, Stop stop) {
+        Answers answers = new Answers(season, stop);
+        return switch (question) {
+            case Question.Finish finish -> answers.finish(finish.subproject());
+            case Question.Start start -> answers.start(start.stage());
+            case Question.TripWorth worth -> answers.trip(worth.trip());
+            case Question.Styles styles -> answers.styles();
+        };
+    }
+
+    private Unlocks unlocks() {
+        return new Unlocks(planner, problem, plan, Unlocks.EFFORT, stop);
+    }
+
+    private List<String> finish(String subproject) {
+        return unlocks()
+                .finish(subproject)
+                .map(f -> found(f, "finished by " + Dates.date(f.sooner())))
+                .orElse(List.of("It cannot finish sooner: there is no site day before, or nothing is left to do."));
+    }
+
+    private List<String> start(String stage) {
+        List<String> result = new ArrayList<>(unlocks()
+                .start(stage)
+                .map(f -> found(f, "begun by " + Dates.date(f.sooner())))
+                .orElse(List.of("It cannot start sooner: it has begun, or there is no site day before.")));
+        unlocks().latestStart(stage).ifPresent(latest -> result.add(slack(stage, latest)));
+        return result;
+    }
+
+    private String slack(String stage, LocalDate latest) {
+        LocalDate start = plan.story(stage).orElseThrow().start();
+        long days = ChronoUnit.DAYS.between(start, latest);
+        return days == 0
+                ? "It cannot start later without moving a finish."
+                : "It could start as late as %s, %s later, and every subproject would still finish on its date."
+                        .formatted(Dates.date(latest), days(days));
+    }
+
+    private List<String> found(Unlocks.Finding finding, String done) {
+        if (finding.possible().isPresent()) {
+            return List.of("There is a plan with it " + done
+                    + ", all others finishing when they do: a longer look will find it.");
+        }
+        List<String> result = new ArrayList<>();
+        result.add(
+                finding.proven()
+                        ? "As things are, no plan has it " + done
+                                + " with all others finishing when they do; that is proven."
+                        : "No plan was found that has it " + done + " with all others finishing when they do.");
+        if (finding.isJoint()) {
+            result.add("Nothing that was tried is enough by itself: several causes work together.");
+        } else {
+            result.add("Each of these alone would be enough:");
+            finding.alone().forEach(r -> result.add("• " + words.without(r) + "."));
+        }
+        return result;
+    }
+
+    private List<String> trip(String key) {
+        TripWorth worth = TripWorth.of(planner, problem, key, LOOK, stop);
+        if (worth.without().isEmpty()) {
+            return List.of(
+                    worth.proven()
+                            ? "Without it there is no plan that finishes everything by the last open date; that is proven."
+                            : "Without it no plan was found that finishes everything by the last open date.");
+        }
+        SeasonPlan without = worth.without().get();
+        List<String> result = new ArrayList<>();
+        for (Subproject subproject : problem.subprojects()) {
+            later(subproject, without).ifPresent(result::add);
+        }
+        if (result.isEmpty()) {
+            result.add("Without it everything finishes as soon.");
+        }
+        result.add(tripsAndMoney(without));
+        return result;
+    }
+
+    private Optional<String> later(Subproject subproject, SeasonPlan without) {
+        LocalDate now = plan.finishes().get(subproject.id());
+        LocalDate then = without.finishes().get(subproject.id());
+        if (now == null || then == null || now.equals(then)) {
+            return Optional.empty();
+        }
+        long days = ChronoUnit.DAYS.between(now, then);
+        return Optional.of("Without it %s finishes %s %s, on %s."
+                .formatted(subproject.name(), days(Math.abs(days)), days > 0 ? "later" : "sooner", Dates.date(then)));
+    }
+
+    private String tripsAndMoney(SeasonPlan without) {
+        int trips = without.totals().trips() - plan.totals().trips();
+        long cents = without.totals().cents() - plan.totals().cents();
+        String more = trips == 0
+                ? "It takes as many trips"
+                : "It takes " + Math.abs(trips) + (Math.abs(trips) == 1 ? " trip " : " trips ")
+                        + (trips > 0 ? "more" : "less");
+        String money = cents == 0
+                ? " and costs the same."
+                : " and costs " + Cash.show(Math.abs(cents), currency) + (cents > 0 ? " more." : " less.");
+        return more + money;
+    }
+
+    private List<String> styles() {
+        List<String> result = new ArrayList<>();
+        for (Style style : Style.values()) {
+            boolean known = style != Style.LEAST_CHANGE || !problem.former().isEmpty();
+            if (known
+                    && !stop.isStopped()
+                    && planner.plan(problem.withStyle(style), LOOK, (built, of) -> {}, stop)
+                            instanceof Outcome.Planned planned) {
+                result.add(style(planned.plan()));
+            }
+        }
+        return result.isEmpty() ? List.of("No plan was found in any style.") : result;
+    }
+
+    private String style(SeasonPlan other) {
+        List<String> finishes = problem.subprojects().stream()
+                .flatMap(p ->
+                        Optional.ofNullable(other.finishes().get(p.id()))
+                                .map(f -> p.name() + " " + Dates.day(f))
+                                .stream())
+                .toList();
+        return "%s: %s; %d trips, %s%s."
+                .formatted(
+                        StyleWords.of(other.style()),
+                        String.join(", ", finishes),
+                        other.totals().trips(),
+                        Cash.show(other.totals().cents(), currency),
+                        other.aim().proven() ? ", proven best" : "");
+    }
+
+    private static String days(long days) {
+        return days == 1 ? "1 day" : days + " days";
+    }
+}
