@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * A small problem made by chance, in which tools are few and money is short. It depends on nothing but the seed. A trip
  * often begins on the last day of a month, and the limit lies about where the costs of a month do.
  */
-final class RandomProblem {
+public final class RandomProblem {
     private static final Rig PICKUP = new Rig(
             "pickup",
             "Pickup",
@@ -64,7 +64,7 @@ final class RandomProblem {
         stages = many(between(2, 8), this::stage);
     }
 
-    static PlanningProblem of(long seed) {
+    public static PlanningProblem of(long seed) {
         return new RandomProblem(seed).problem();
     }
 
