@@ -2,7 +2,9 @@ package org.firmset.plan.explain;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -167,12 +169,27 @@ final class Alike {
                         && dates(draft.trips).stream().allMatch(d -> knows(table, d)));
     }
 
-    /** Whether every table of waits knows the site dates; a change that brings a date may lack the days of its cures. */
+    /**
+     * Whether every table of waits knows the dates on which the stage before can finish, or did. A change that brings a
+     * date may lack the days of its cures.
+     */
     static boolean tablesReach(PlanningProblem problem) {
-        Set<LocalDate> dates = dates(problem);
-        return problem.waits().stream()
-                .allMatch(w -> !(w.least() instanceof LeastWait.ByFinishDate table)
-                        || dates.stream().allMatch(d -> knows(table, d)));
+        Set<LocalDate> siteDates = dates(problem);
+        Map<String, LocalDate> finished = new HashMap<>();
+        for (Stage stage : problem.stages()) {
+            if (stage.finishedOn() != null) {
+                finished.put(stage.id(), stage.finishedOn());
+            }
+        }
+        for (Wait wait : problem.waits()) {
+            @Nullable LocalDate finish = finished.get(wait.from());
+            Set<LocalDate> finishes = finish == null ? siteDates : Set.of(finish);
+            if (wait.least() instanceof LeastWait.ByFinishDate table
+                    && !finishes.stream().allMatch(d -> knows(table, d))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean knows(LeastWait.ByFinishDate table, LocalDate date) {

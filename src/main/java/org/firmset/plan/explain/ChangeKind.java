@@ -16,6 +16,7 @@ public enum ChangeKind {
     STAGE_ADDED,
     /** With its waits, its pins and the place it had in the plan before. */
     STAGE_GONE,
+    /** When it was finished, with the days that its cures take from then. */
     STAGE_CHANGED,
     WAIT_ADDED,
     WAIT_GONE,

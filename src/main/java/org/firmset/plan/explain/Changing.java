@@ -103,6 +103,9 @@ final class Changing {
         if (was.isPresent() && is.isPresent()) {
             Part.STAGES.replace(draft, s -> s.id().equals(id) ? StageMerge.merge(s, was.get(), is.get()) : s);
             Part.STAGES.one(draft, id).ifPresent(this::bringWhatItNames);
+            if (is.get().finished() && !was.get().finished()) {
+                Part.WAITS.replace(draft, w -> w.from().equals(id) ? Passing.afterFinish(w, goal) : w);
+            }
         }
     }
 

@@ -94,14 +94,18 @@ final class Passing {
         return StageMerge.merge(stage, before.get(), StageMerge.worked(before.get(), after.get()));
     }
 
-    /** Once the stage before is finished, a cure has a number of days instead of a table. */
     private Wait known(Wait wait) {
-        Optional<Wait> after =
-                Part.WAITS.one(is, wait.id()).filter(w -> w.from().equals(wait.from()));
         boolean finishedSince = !isFinished(was, wait.from()) && isFinished(is, wait.from());
-        return after.isPresent() && finishedSince
-                ? Alike.withLeast(wait, after.get().least())
-                : wait;
+        return finishedSince ? afterFinish(wait, is) : wait;
+    }
+
+    /** Once the stage before is finished, a cure has a number of days instead of a table. */
+    static Wait afterFinish(Wait wait, Rewrite is) {
+        return Part.WAITS
+                .one(is, wait.id())
+                .filter(w -> w.from().equals(wait.from()))
+                .map(w -> Alike.withLeast(wait, w.least()))
+                .orElse(wait);
     }
 
     private static boolean isFinished(Rewrite in, String stage) {

@@ -3,8 +3,10 @@ package org.firmset.plan.explain;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.firmset.plan.Effort;
+import org.firmset.plan.LeastWait;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.Planner;
 import org.firmset.plan.PlanningProblem;
@@ -131,6 +133,21 @@ class CausesTest {
         assertThat(cause(causes, "TRIP_CHANGED b").without()).isEqualTo(new Trial.Refused());
         assertThat(effect(cause(causes, "TRIP_CHANGED b").alone()).daysOf("cabin"))
                 .isEqualTo(14);
+    }
+
+    @Test
+    void a_trip_on_a_date_that_no_table_of_a_cure_knows_cannot_stand_alone() {
+        Problems before =
+                Problems.problem().trip("a", "2027-05-01", 1).stage("slab", 8).stage("walls", 8);
+        before.wait("slab", "walls", new LeastWait.ByFinishDate(Problems.STATUS_DATE, List.of(0)), 90);
+        Problems after = Problems.problem().trip("a", "2027-05-01", 1).trip("b", "2027-05-03", 1);
+        after.stage("slab", 8).stage("walls", 8);
+        after.wait("slab", "walls", new LeastWait.ByFinishDate(Problems.STATUS_DATE, List.of(2, 2, 2)), 90);
+
+        Causes causes = causes(before, after);
+
+        assertThat(cause(causes, "TRIP_ADDED b").alone()).isEqualTo(new Trial.Refused());
+        assertThat(cause(causes, "TRIP_ADDED b").without()).isEqualTo(new Trial.NoPlan());
     }
 
     @Test

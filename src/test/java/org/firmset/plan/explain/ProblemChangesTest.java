@@ -117,6 +117,18 @@ class ProblemChangesTest {
                 .containsExactly("TIME_WENT_ON", "WRITTEN_OTHERWISE");
     }
 
+    @Test
+    void a_finish_that_is_recorded_on_the_same_day_takes_the_days_of_its_cure_along() {
+        Problems before =
+                Problems.problem().trip("a", "2027-05-08", 1).stage("slab", 8).stage("walls", 8);
+        before.wait("slab", "walls", new LeastWait.ByFinishDate(LocalDate.parse("2027-05-01"), days(9, 9, 8, 8)), 40);
+        Problems after = Problems.problem().trip("a", "2027-05-08", 1);
+        after.stage("slab", 0, s -> s.finishedOn("2027-04-30")).stage("walls", 8);
+        after.wait("slab", "walls", new LeastWait.Days(10), 40);
+
+        assertThat(words(before.build(), after.build())).containsExactly("STAGE_CHANGED slab");
+    }
+
     private static List<Integer> days(Integer... days) {
         return List.of(days);
     }
