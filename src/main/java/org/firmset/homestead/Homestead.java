@@ -37,6 +37,9 @@ public record Homestead(
         @Described("Battery, panels and generator on site; left out when there is no power.") @Nullable
         PowerKit power,
 
+        @Described("The most that may be spent in a calendar month; left out for no limit.") @Nullable
+        SpendingLimit spendingLimit,
+
         @Described("What keeps things dry on site.") Storage storage,
         @Described("Packs on site that are not used yet.") List<StockLot> stock,
         @Described("Decisions the plan must keep.") List<Pin> pins,
@@ -87,6 +90,7 @@ public record Homestead(
                 vehicles,
                 trailers,
                 power,
+                spendingLimit,
                 storage,
                 stock,
                 pins,

@@ -17,4 +17,10 @@ public record Tool(
                 least = "0 W",
                 most = "50 kW")
         @Nullable
-        Power draw) {}
+        Power draw,
+
+        @Described(
+                value = "It stays with one stage for the whole day, as a mixer that is set up, a set of forms or a"
+                        + " scaffold does; a tool that passes from hand to hand does not.",
+                usual = "false")
+        boolean allDay) {}

@@ -23,12 +23,14 @@ import org.firmset.plan.Pin;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
+import org.firmset.plan.SpendingLimit;
 import org.firmset.plan.StockLot;
 import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.Trip;
 import org.firmset.trade.power.Sun;
+import org.jspecify.annotations.Nullable;
 
 /** Writes what a homestead says as a planning problem. Ids are the homestead's keys. */
 public final class ProblemWriter {
@@ -52,7 +54,9 @@ public final class ProblemWriter {
     private PlanningProblem problem(Style style) {
         List<LocalDate> siteDates =
                 openTrips.stream().flatMap(List::stream).map(OpenDay::date).toList();
-        StageWriter stages = new StageWriter(climate, siteDates);
+        List<Tool> tools = allDayTools();
+        StageWriter stages =
+                new StageWriter(climate, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
         WaitWriter waits = new WaitWriter(homestead, climate, statusDate, siteDates);
         return new PlanningProblem(
                 statusDate,
@@ -72,11 +76,22 @@ public final class ProblemWriter {
                 homestead.pins().stream()
                         .map(p -> new Pin(p.stage(), new HashSet<>(p.dates()), p.why()))
                         .toList(),
-                homestead.tools().stream()
-                        .map(t -> new Tool(t.key(), t.name(), t.count()))
-                        .toList(),
-                null,
+                tools,
+                spending(),
                 List.of());
+    }
+
+    /** A tool that passes from hand to hand serves many stages in a day, so it holds none of them up. */
+    private List<Tool> allDayTools() {
+        return homestead.tools().stream()
+                .filter(t -> t.allDay())
+                .map(t -> new Tool(t.key(), t.name(), t.count()))
+                .toList();
+    }
+
+    private @Nullable SpendingLimit spending() {
+        var limit = homestead.spendingLimit();
+        return limit == null ? null : new SpendingLimit(Cash.cents(limit.aMonth()), limit.firm());
     }
 
     private List<Trip> trips() {

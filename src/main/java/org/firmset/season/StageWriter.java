@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Progress;
 import org.firmset.homestead.SeasonWindow;
@@ -15,6 +16,7 @@ import org.firmset.measure.Hours;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Need;
 import org.firmset.plan.Shut;
+import org.firmset.plan.ToolUse;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a stage as far as it is still to do. */
@@ -24,10 +26,13 @@ final class StageWriter {
 
     private final Optional<Climate> climate;
     private final List<LocalDate> siteDates;
+    private final Set<String> allDayTools;
 
-    StageWriter(Optional<Climate> climate, List<LocalDate> siteDates) {
+    /** @param allDayTools keys of the tools that stay with one stage for a whole day */
+    StageWriter(Optional<Climate> climate, List<LocalDate> siteDates, Set<String> allDayTools) {
         this.climate = climate;
         this.siteDates = siteDates;
+        this.allDayTools = allDayTools;
     }
 
     org.firmset.plan.Stage write(Stage stage) {
@@ -50,7 +55,11 @@ final class StageWriter {
                         : stage.energyPerHour().value().longValue(),
                 shut(stage),
                 needsLeft(stage, done),
-                List.of(),
+                stage.tools().stream()
+                        .filter(allDayTools::contains)
+                        .distinct()
+                        .map(t -> new ToolUse(t, 1))
+                        .toList(),
                 progress == null ? null : progress.startedOn(),
                 progress == null ? null : progress.finishedOn());
     }

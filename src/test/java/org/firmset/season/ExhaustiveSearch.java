@@ -1,16 +1,21 @@
 package org.firmset.season;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.firmset.plan.Layout;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SiteDay;
+import org.firmset.plan.SpendingLimit;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Subproject;
+import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 
@@ -34,6 +39,7 @@ final class ExhaustiveSearch {
     private long limit = Long.MAX_VALUE;
     private final int[] left;
     private final LocalDate[] finish;
+    private final Set<Trip> made = new LinkedHashSet<>();
 
     private ExhaustiveSearch(PlanningProblem problem) {
         this.problem = problem;
@@ -43,6 +49,17 @@ final class ExhaustiveSearch {
         finish = stages.stream()
                 .map(s -> s.finishedOn() == null ? LocalDate.MAX : s.finishedOn())
                 .toArray(LocalDate[]::new);
+    }
+
+    /**
+     * Whether it can look through a problem: nothing is carried, and money goes into trips alone. A limit that is only
+     * kept as far as it can be is no rule, yet comes before the finishes.
+     */
+    static boolean canSearch(PlanningProblem problem) {
+        SpendingLimit limit = problem.spending();
+        boolean noFuel =
+                problem.site().generatorWattHoursPerDay() == 0 || problem.site().generatorCentsPerKilowattHour() == 0;
+        return problem.materials().isEmpty() && (limit == null || (limit.hard() && noFuel));
     }
 
     static Answer search(PlanningProblem problem) {
@@ -88,7 +105,7 @@ final class ExhaustiveSearch {
             return false;
         }
         long full = startsTrip(day) ? problem.site().usableWattHours() : charge;
-        String state = day + " " + full + Arrays.toString(left) + Arrays.toString(finish);
+        String state = day + " " + full + Arrays.toString(left) + Arrays.toString(finish) + spentIn(days.get(day));
         if (hopeless.contains(state)) {
             return false;
         }
@@ -97,6 +114,43 @@ final class ExhaustiveSearch {
             hopeless.add(state);
         }
         return found;
+    }
+
+    /** What the trips of the month cost that were made before the date, and whether this trip is one of them. */
+    private String spentIn(SiteDay day) {
+        Trip trip = tripOf(day);
+        return problem.spending() == null ? "" : " " + cents(trip) + made.contains(trip);
+    }
+
+    private Trip tripOf(SiteDay day) {
+        return problem.trips().stream()
+                .filter(t -> t.days().contains(day))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The cost of all trips made that begin in the month in which a trip begins. */
+    private long cents(Trip trip) {
+        return made.stream()
+                .filter(t -> YearMonth.from(t.firstDate()).equals(YearMonth.from(trip.firstDate())))
+                .mapToLong(Trip::cents)
+                .sum();
+    }
+
+    private boolean moneyHolds(Trip trip) {
+        SpendingLimit limit = problem.spending();
+        return limit == null || cents(trip) <= limit.centsAMonth();
+    }
+
+    private boolean toolsHold(int[] amounts) {
+        return problem.tools().stream()
+                .allMatch(tool -> IntStream.range(0, amounts.length)
+                                .filter(s -> amounts[s] > 0)
+                                .flatMap(s -> stages.get(s).tools().stream()
+                                        .filter(u -> u.tool().equals(tool.id()))
+                                        .mapToInt(ToolUse::count))
+                                .sum()
+                        <= tool.count());
     }
 
     private boolean startsTrip(int day) {
@@ -139,20 +193,26 @@ final class ExhaustiveSearch {
         for (int s = 0; s < amounts.length; s++) {
             energy -= Math.ceilDiv(stages.get(s).wattHoursPerHour() * amounts[s], 4);
         }
-        if (energy < 0) {
+        if (energy < 0 || !toolsHold(amounts)) {
             return false;
         }
+        Trip trip = tripOf(days.get(day));
+        boolean makesTrip = Arrays.stream(amounts).anyMatch(a -> a > 0) && made.add(trip);
         int[] leftBefore = left.clone();
         LocalDate[] finishBefore = finish.clone();
         for (int s = 0; s < amounts.length; s++) {
             left[s] -= amounts[s];
             finish[s] = amounts[s] > 0 && left[s] == 0 ? date : finish[s];
         }
-        boolean found = unbrokenHolds(day, amounts)
+        boolean found = moneyHolds(trip)
+                && unbrokenHolds(day, amounts)
                 && waitsHold(date, amounts, leftBefore)
                 && from(day + 1, Math.min(energy, problem.site().usableWattHours()));
         System.arraycopy(leftBefore, 0, left, 0, left.length);
         System.arraycopy(finishBefore, 0, finish, 0, finish.length);
+        if (makesTrip) {
+            made.remove(trip);
+        }
         return found;
     }
 

@@ -180,7 +180,7 @@ class PlannerPropertiesTest {
         int siteDays = problem.trips().stream().mapToInt(t -> t.days().size()).sum();
         return problem.stages().size() <= 4
                 && siteDays <= 6
-                && problem.materials().isEmpty()
+                && ExhaustiveSearch.canSearch(problem)
                 && hours(problem) <= 40;
     }
 

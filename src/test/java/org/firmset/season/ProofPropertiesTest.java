@@ -45,10 +45,7 @@ class ProofPropertiesTest {
         int siteDays = problem.trips().stream().mapToInt(t -> t.days().size()).sum();
         int quarters =
                 problem.stages().stream().mapToInt(s -> s.labourQuarters()).sum();
-        return problem.stages().size() <= 4
-                && siteDays <= 6
-                && problem.materials().isEmpty()
-                && quarters <= 40;
+        return problem.stages().size() <= 4 && siteDays <= 6 && ExhaustiveSearch.canSearch(problem) && quarters <= 40;
     }
 
     private static Optional<SeasonPlan> plan(Trial trial, Style style, Effort effort) {

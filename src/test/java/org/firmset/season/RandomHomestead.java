@@ -68,6 +68,7 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
                 kit.vehicles(),
                 kit.trailers(),
                 kit.power(),
+                kit.spendingLimit(),
                 new Storage(Volume.ofCubicMetres(dice.between(0, 12) / 2.0)),
                 supplies.stock(),
                 work.pins(),

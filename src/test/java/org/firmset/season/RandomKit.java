@@ -7,6 +7,7 @@ import org.firmset.homestead.Generator;
 import org.firmset.homestead.MonthNormal;
 import org.firmset.homestead.Place;
 import org.firmset.homestead.PowerKit;
+import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Tool;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Travel;
@@ -29,21 +30,34 @@ record RandomKit(
         List<Tool> tools,
         List<Vehicle> vehicles,
         List<Trailer> trailers,
-        @Nullable PowerKit power) {
+        @Nullable PowerKit power,
+        @Nullable SpendingLimit spendingLimit) {
     static RandomKit of(Dice dice, Size size) {
         Vehicle vehicle = vehicle(dice);
         boolean tows = vehicle.towRating() != null && dice.chance(50);
         List<Trailer> trailers = tows ? List.of(trailer(dice)) : List.of();
         List<Tool> tools = List.of(
-                new Tool("mixer", "Mixer", dice.between(1, 3), dice.chance(70) ? Power.ofWatts(550) : null),
-                new Tool("level", "Level", 1, null));
+                new Tool(
+                        "mixer",
+                        "Mixer",
+                        dice.between(1, 3),
+                        dice.chance(70) ? Power.ofWatts(550) : null,
+                        dice.chance(40)),
+                new Tool("level", "Level", 1, null, dice.chance(30)));
         return new RandomKit(
                 place(dice),
                 travel(dice, size, vehicle, trailers),
                 tools,
                 List.of(vehicle),
                 trailers,
-                dice.chance(70) ? power(dice) : null);
+                dice.chance(70) ? power(dice) : null,
+                dice.chance(20) ? limit(dice, size) : null);
+    }
+
+    /** About what a month costs: a few drives, and where there are materials some packs and deliveries. */
+    private static SpendingLimit limit(Dice dice, Size size) {
+        int cents = size == Size.TINY ? dice.between(0, 80_000) : dice.between(20_000, 600_000);
+        return new SpendingLimit(Cash.ofCents(cents, RandomHomestead.CURRENCY), dice.chance(50));
     }
 
     private static Place place(Dice dice) {

@@ -86,7 +86,9 @@ final class RandomWork {
                 least,
                 mostPerDay(layout, labour, least),
                 energy(),
-                dice.chance(20) ? kit.tools().stream().map(Tool::key).toList() : List.of(),
+                dice.chance(40)
+                        ? dice.some(kit.tools(), 2).stream().map(Tool::key).toList()
+                        : List.of(),
                 dice.chance(6) ? season() : null,
                 notBefore,
                 dice.chance(5) ? notAfter(notBefore) : null,

@@ -208,6 +208,7 @@ abstract class SeasonsContract {
                                 h.vehicles(),
                                 h.trailers(),
                                 h.power(),
+                                h.spendingLimit(),
                                 h.storage(),
                                 h.stock(),
                                 h.pins(),

@@ -29,7 +29,9 @@ class ShrinkerTest {
 
     @Test
     void only_what_makes_it_fail_is_left() {
-        Homestead great = first(h -> hasCure(h) && h.stages().size() > 8).homestead();
+        Homestead great = first(
+                        h -> hasCure(h) && h.people().size() > 1 && h.stages().size() > 8)
+                .homestead();
         Homestead small = Shrinker.shrink(
                 great,
                 h -> HomesteadRules.faults(h).isEmpty()
@@ -43,6 +45,7 @@ class ShrinkerTest {
         assertThat(List.of(small.materials(), small.suppliers(), small.stock(), small.pins(), small.trailers()))
                 .containsOnly(List.of());
         assertThat(small.power()).isNull();
+        assertThat(small.spendingLimit()).isNull();
         assertThat(small.stages()).allSatisfy(s -> {
             assertThat(s.labour().quarters()).isEqualTo(1);
             assertThat(s.needs()).isEmpty();

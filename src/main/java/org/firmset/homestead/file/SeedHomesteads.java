@@ -93,6 +93,7 @@ public final class SeedHomesteads {
                         null)),
                 List.of(),
                 null,
+                null,
                 new Storage(Volume.ofCubicMetres(1)),
                 List.of(),
                 List.of(),

@@ -38,6 +38,7 @@ final class HomesteadReader {
                 records(VehicleRow.class),
                 records(TrailerRow.class),
                 homestead.power(),
+                homestead.spendingLimit(),
                 homestead.storage(),
                 records(StockLotRow.class),
                 records(PinRow.class),

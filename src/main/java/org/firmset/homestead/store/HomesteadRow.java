@@ -19,6 +19,7 @@ import java.util.UUID;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Place;
 import org.firmset.homestead.PowerKit;
+import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Storage;
 import org.firmset.measure.Cash;
 import org.firmset.measure.UnitSystem;
@@ -71,6 +72,8 @@ class HomesteadRow {
 
     private @Nullable PowerColumns power;
 
+    private @Nullable SpendingColumns spendingLimit;
+
     protected HomesteadRow() {}
 
     HomesteadRow(UUID id, Homestead record, Instant now) {
@@ -92,6 +95,7 @@ class HomesteadRow {
         currency = record.currency();
         dryVolume = record.storage().dryVolume();
         power = PowerColumns.of(record.power(), this);
+        spendingLimit = SpendingColumns.of(record.spendingLimit(), this);
         Row.refill(removedDates, record.openDates().removed());
         lieAt(record.place());
     }
@@ -147,6 +151,11 @@ class HomesteadRow {
     @Nullable
     PowerKit power() {
         return power == null ? null : power.toRecord(this);
+    }
+
+    @Nullable
+    SpendingLimit spendingLimit() {
+        return spendingLimit == null ? null : spendingLimit.toRecord(this);
     }
 
     /** The amount without its currency, which the homestead keeps once for all. */

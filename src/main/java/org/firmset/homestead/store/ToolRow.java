@@ -18,6 +18,8 @@ class ToolRow extends KeyedRow<Tool> {
     @Column(name = "draw_w")
     private @Nullable Power draw;
 
+    private boolean allDay;
+
     protected ToolRow() {}
 
     ToolRow(Slot slot, Tool record, Named named) {
@@ -30,10 +32,11 @@ class ToolRow extends KeyedRow<Tool> {
         name = record.name();
         count = record.count();
         draw = record.draw();
+        allDay = record.allDay();
     }
 
     @Override
     Tool toRecord() {
-        return new Tool(key(), name, count, draw);
+        return new Tool(key(), name, count, draw, allDay);
     }
 }

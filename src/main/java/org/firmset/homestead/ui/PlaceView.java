@@ -46,6 +46,7 @@ class PlaceView extends Div implements BeforeEnterObserver {
             "materials",
             "suppliers",
             "stock",
+            "spendingLimit",
             "pins");
 
     private final Homesteads homesteads;

@@ -60,6 +60,7 @@ final class Document {
                 "tonguePercent": 12, "deckVolume": "100 ft3", "longestPiece": "16 ft"}],
               "power": {"capacity": "2.4 kWh", "floorPercent": 20, "panels": "400 W", "yieldPercent": 75,
                 "generator": {"power": "2 kW", "hoursPerDay": "4 h", "costPerKilowattHour": "0.60 USD"}},
+              "spendingLimit": {"aMonth": "900.00 USD", "firm": true},
               "storage": {"dryVolume": "2 m3"},
               "stock": [{"material": "cement", "packs": 4, "since": "2027-04-01"}],
               "pins": [{"stage": "pour", "dates": ["2027-06-12", "2027-06-13"], "why": "Helpers come"}]

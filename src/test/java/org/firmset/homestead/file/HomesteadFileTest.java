@@ -10,6 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.firmset.homestead.SpendingLimit;
+import org.firmset.homestead.Tool;
+import org.firmset.measure.Cash;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,9 +51,32 @@ class HomesteadFileTest {
     @Test
     void what_may_be_left_out_may_be_null() {
         assertThat(sound().with("/power", "null")
+                        .with("/spendingLimit", "null")
+                        .with("/tools/0/allDay", "null")
                         .with("/stages/0/progress", "null")
                         .faults())
                 .isEmpty();
+    }
+
+    @Test
+    void a_tool_of_which_nothing_is_said_passes_from_hand_to_hand() {
+        assertThat(tool(sound())).isEqualTo(tool(sound().with("/tools/0/allDay", "false")));
+        assertThat(tool(sound()).allDay()).isFalse();
+        assertThat(tool(sound().with("/tools/0/allDay", "true")).allDay()).isTrue();
+    }
+
+    private static Tool tool(Document document) {
+        return ((Reading.Accepted) document.read()).homestead().tools().getFirst();
+    }
+
+    @Test
+    void a_homestead_has_a_spending_limit_only_when_one_is_written() {
+        assertThat(limit(sound())).isEqualTo(new SpendingLimit(Cash.ofCents(90_000, "USD"), true));
+        assertThat(limit(sound().without("/spendingLimit"))).isNull();
+    }
+
+    private static @Nullable SpendingLimit limit(Document document) {
+        return ((Reading.Accepted) document.read()).homestead().spendingLimit();
     }
 
     @Test
@@ -103,6 +130,11 @@ class HomesteadFileTest {
             /subprojects/0/budget            | "1.00 QQQ"          | 1.00 QQQ        | is not a currency                    | Write its ISO 4217 code such as 'USD'
             /subprojects/0/budget            | "9000"              | 9000            | is not an amount of money            | Write it such as '12.40 USD'
             /subprojects/0/budget            | "999999999999.99 USD" | 999999999999.99 USD | is too much                    | The most is 10000000000
+            /spendingLimit/aMonth            | "-0.01 USD"         | -0.01 USD       | is negative                          | Write an amount of 0 or more
+            /spendingLimit/aMonth            | "400"               | 400             | is not an amount of money            | Write it such as '12.40 USD'
+            /spendingLimit/firm              | "yes"               | yes             | is neither true nor false            | Write true or false without quotes
+            /spendingLimit                   | "400.00 USD"        | "400.00 USD"    | is not an object                     | Write it in { }
+            /tools/0/allDay                  | "yes"               | yes             | is neither true nor false            | Write true or false without quotes
             /subprojects/0/priority          | 1001                | 1001            | is too large                         | The most is 1000
             /stages                          | {}                  | {}              | is not a list                        | Write it in [ ]
             /stages/0                        | "dig"               | "dig"           | is not an object                     | Write it in { }
@@ -197,6 +229,7 @@ class HomesteadFileTest {
             /currency                    | "dollars"    | /currency                    | dollars     | is not a currency                             | Write its ISO 4217 code such as USD or EUR
             /place/timeZone              | "Denver"     | /place/timeZone              | Denver      | is not a time zone                            | Write an IANA name such as America/Denver
             /suppliers/0/prices/0/amount | "7.50 EUR"   | /suppliers/0/prices/0/amount | 7.50 EUR    | is not in the homestead's currency            | Write all amounts in USD, or change /currency
+            /spendingLimit/aMonth        | "400.00 EUR" | /spendingLimit/aMonth        | 400.00 EUR  | is not in the homestead's currency            | Write all amounts in USD, or change /currency
             /openDates/rules/0/to        | "2027-04-30" | /openDates/rules/0/to        | 2027-04-30  | is before the first date 2027-05-01           | Write the later date as the last
             /openDates/rules/0/to        | "2037-05-02" | /openDates/rules/0/to        | 2037-05-02  | is more than 10 years after the first date    | Write a nearer date
             /openDates/rules/0/weekdays  | []           | /openDates/rules/0/weekdays  | ``          | names no weekday                              | Write at least one, such as saturday

@@ -51,9 +51,10 @@ final class PlainHomestead {
                 List.of(
                         new Supplier("yard", "Yard", 0, List.of(), null),
                         new Supplier("mill", "Mill", 0, List.of(), new DeliveryTerms(NOTHING, MASSLESS, 0, List.of()))),
-                List.of(new Tool("mixer", "Mixer", 1, null)),
+                List.of(new Tool("mixer", "Mixer", 1, null, false)),
                 List.of(new Vehicle("truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null)),
                 List.of(),
+                null,
                 null,
                 new Storage(NO_ROOM),
                 List.of(),

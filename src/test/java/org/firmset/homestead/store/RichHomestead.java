@@ -28,6 +28,7 @@ import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Price;
 import org.firmset.homestead.Progress;
 import org.firmset.homestead.SeasonWindow;
+import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.StageLayout;
 import org.firmset.homestead.StockLot;
@@ -83,6 +84,7 @@ final class RichHomestead {
                 List.of(vehicle("truck", 1), vehicle("car", 2)),
                 List.of(trailer("tandem", 1), trailer("box", 2)),
                 power(),
+                new SpendingLimit(Cash.of(new BigDecimal("1250.50"), "USD"), true),
                 new Storage(Volume.ofCubicMetres(6.2)),
                 List.of(new StockLot("rebar", 7, DAY), new StockLot("cement", 3, DAY.minusDays(20))),
                 List.of(
@@ -221,7 +223,7 @@ final class RichHomestead {
     }
 
     private static Tool tool(String key, int i) {
-        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i));
+        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), i == 2);
     }
 
     private static Vehicle vehicle(String key, int i) {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,6 +62,29 @@ class PagesTest extends SpringBrowserlessTest {
         assertThat(title()).isEqualTo("Porch");
         assertThat(find(TextField.class).withCaption("Plan").single().getValue())
                 .isEqualTo("12 ft x 10 ft");
+    }
+
+    @Test
+    void aSpendingLimitIsSetAndTakenOutAgain() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        navigate("edit/spendingLimit", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("Spending limit");
+        field("A month").setValue("-1");
+        test(find(Button.class).withText("Save").single()).click();
+        assertThat(find(TextField.class).withCaption("A month").single().isInvalid())
+                .isTrue();
+        field("A month").setValue("5000");
+        test(find(Checkbox.class).withCaption("Firm").single()).click();
+        test(find(Button.class).withText("Save").single()).click();
+        assertThat(paragraphs()).anyMatch(p -> p.matches("A month: .*5,000.*; Firm: yes"));
+        navigate("edit/spendingLimit", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Remove Spending limit").single()).click();
+        assertThat(paragraphs()).contains("None.").noneMatch(p -> p.startsWith("A month:"));
+    }
+
+    private List<String> paragraphs() {
+        return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
     }
 
     private com.vaadin.flow.component.textfield.TextFieldTester<TextField, String> field(String label) {
