@@ -14,6 +14,7 @@ public final class Commands {
 
               (no command)                build when needed and start; says the address to open
               plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
+              why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD, styles
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
@@ -24,7 +25,7 @@ public final class Commands {
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text
 
-            Options of plan:
+            Options of plan (why has --style and --date):
               --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
               --style STYLE               soonest (default), fewest-trips or least-money
               --proof N                   how hard to look for a proof that no plan is better, about N seconds; 0 for
@@ -61,6 +62,7 @@ public final class Commands {
             List<String> rest = arguments.subList(1, arguments.size());
             return switch (arguments.getFirst()) {
                 case "plan" -> new PlanCommand(out, err).run(rest);
+                case "why" -> new WhyCommand(out, err).run(rest);
                 case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();

@@ -42,7 +42,7 @@ final class PlanCommand {
         };
     }
 
-    private static Reading read(Path file) {
+    static Reading read(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             return HomesteadFile.read(in);
         } catch (IOException e) {
@@ -50,7 +50,7 @@ final class PlanCommand {
         }
     }
 
-    private int refuse(Path file, List<Fault> faults) {
+    int refuse(Path file, List<Fault> faults) {
         err.printf("%s is not accepted, %d fault%s:%n", file, faults.size(), faults.size() == 1 ? "" : "s");
         faults.forEach(f -> err.println("  " + f.line()));
         return Commands.REFUSED;
@@ -70,7 +70,7 @@ final class PlanCommand {
         };
     }
 
-    private int noPlan(List<Obstacle> obstacles) {
+    int noPlan(List<Obstacle> obstacles) {
         err.println("There is no plan:");
         obstacles.forEach(o -> err.println("  " + o.message()));
         return Commands.REFUSED;
@@ -93,7 +93,7 @@ final class PlanCommand {
         return Commands.DONE;
     }
 
-    private static LocalDate date(String text) {
+    static LocalDate date(String text) {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
@@ -108,7 +108,7 @@ final class PlanCommand {
         return Integer.parseInt(text);
     }
 
-    private static Style style(String text) {
+    static Style style(String text) {
         return switch (text) {
             case "soonest" -> Style.SOONEST;
             case "fewest-trips" -> Style.FEWEST_TRIPS;

@@ -11,7 +11,17 @@ import java.util.List;
  * @param message one plain sentence with names, numbers and dates, and what could be done about it
  */
 public record Obstacle(Rule rule, List<String> stages, boolean proven, String message) {
+    /** Said when it is proven that there is no plan and nothing more is known of why. */
+    public static final String SUMMARY =
+            "It is proven that no plan keeps every rule: the stages, waits, hours, power, tools, loads and money of this"
+                    + " homestead clash.";
+
     public Obstacle {
         stages = List.copyOf(stages);
+    }
+
+    /** Whether it names no cause. */
+    public boolean isSummary() {
+        return message.equals(SUMMARY);
     }
 }

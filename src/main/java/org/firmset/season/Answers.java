@@ -14,6 +14,7 @@ import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
+import org.firmset.plan.explain.Causes;
 import org.firmset.plan.explain.TripWorth;
 import org.firmset.plan.explain.Unlocks;
 import org.firmset.plan.search.ConstructivePlanner;
@@ -40,14 +41,16 @@ public final class Answers {
     /**
      * At least one sentence.
      *
+     * @param earlier the plan before the last change, if it is known
      * @param stop gives up; what is answered then is worth nothing
      */
-    public static List<String> to(Question question, PlannedSeason season, Stop stop) {
+    public static List<String> to(Question question, PlannedSeason season, Optional<PlannedSeason> earlier, Stop stop) {
         Answers answers = new Answers(season, stop);
         return switch (question) {
             case Question.Finish finish -> answers.finish(finish.subproject());
             case Question.Start start -> answers.start(start.stage());
             case Question.TripWorth worth -> answers.trip(worth.trip());
+            case Question.Causes causes -> answers.causes(earlier);
             case Question.Styles styles -> answers.styles();
         };
     }
@@ -173,6 +176,12 @@ public final class Answers {
                         other.totals().trips(),
                         Cash.show(other.totals().cents(), currency),
                         other.aim().proven() ? ", proven best" : "");
+    }
+
+    private List<String> causes(Optional<PlannedSeason> earlier) {
+        return earlier.map(before -> new CauseWords(before.problem(), problem)
+                        .sentences(Causes.of(planner, LOOK, before.problem(), before.plan(), problem, stop)))
+                .orElse(List.of("The plan before the last change is not known any more."));
     }
 
     private static String days(long days) {

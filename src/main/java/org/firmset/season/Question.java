@@ -12,6 +12,9 @@ public sealed interface Question {
     /** What a trip is good for. @param trip its first date */
     record TripWorth(String trip) implements Question {}
 
+    /** Which of the changes since the plan before moved what. */
+    record Causes() implements Question {}
+
     /** What each style would make of the same homestead. */
     record Styles() implements Question {}
 }

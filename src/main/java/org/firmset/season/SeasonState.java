@@ -20,11 +20,18 @@ public sealed interface SeasonState {
      *
      * @param moved what is different from the plan before, in sentences
      * @param last whether this is the plan of the longer look; until then a better one may come
+     * @param percent how far the longer look is, 0 to 100
      */
-    record Planned(SeasonReport report, Homestead homestead, List<String> moved, boolean last) implements SeasonState {
+    record Planned(SeasonReport report, Homestead homestead, List<String> moved, boolean last, int percent)
+            implements SeasonState {
         public Planned {
             moved = List.copyOf(moved);
         }
+    }
+
+    /** A plan is shown and a better one may come. */
+    default boolean isLooking() {
+        return this instanceof Planned planned && !planned.last();
     }
 
     /**

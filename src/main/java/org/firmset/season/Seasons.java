@@ -17,6 +17,7 @@ import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.plan.Effort;
+import org.firmset.plan.Former;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.season.store.KeptPlan;
@@ -35,6 +36,8 @@ import org.springframework.stereotype.Service;
 public class Seasons {
     private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
     private static final int LONGEST_GOODBYE_SECONDS = 10;
+    /** Percent of the longer look that each of its two parts counts for. */
+    private static final int SEARCHED = 45;
 
     /** Ends the listening. */
     @FunctionalInterface
@@ -50,11 +53,17 @@ public class Seasons {
     private final Map<UUID, SeasonState> states = new ConcurrentHashMap<>();
     private final Map<UUID, List<Consumer<SeasonState>>> listeners = new ConcurrentHashMap<>();
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
+    private final Map<UUID, PlannedSeason> latest = new ConcurrentHashMap<>();
+    private final Map<UUID, PlannedSeason> earlier = new ConcurrentHashMap<>();
+    private final Map<UUID, Stop> asked = new ConcurrentHashMap<>();
     private final ExecutorService planning = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("planning").daemon().factory());
     /** Long looks apart from first plans: nobody shall wait for a first plan because another homestead is looked at long. */
     private final ExecutorService looking = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("looking").daemon().factory());
+
+    private final ExecutorService answering = Executors.newSingleThreadExecutor(
+            Thread.ofPlatform().name("answering").daemon().factory());
 
     Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock) {
         this.homesteads = homesteads;
@@ -67,6 +76,8 @@ public class Seasons {
         // a plan that is being made is let finish and stored, before the database goes
         planning.shutdownNow();
         boolean planned = planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
+        asked.values().forEach(Stop::stop);
+        answering.shutdownNow();
         looking.shutdownNow();
         if (!looking.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS) || !planned) {
             LOG.warn("A plan was still being made when the program ended; it is made again at the next start");
@@ -107,7 +118,50 @@ public class Seasons {
 
     @EventListener
     void homesteadChanged(Changes.HomesteadChanged event) {
+        PlannedSeason before = latest.get(event.homestead());
+        if (before != null) {
+            earlier.put(event.homestead(), before);
+        }
         replan(event.homestead());
+    }
+
+    /** Ends the longer look; the plan that is shown stays, with the proof it has. */
+    public void endLook(UUID homestead) {
+        Stop look = running.get(homestead);
+        if (look != null && states.get(homestead) instanceof SeasonState.Planned shown && !shown.last()) {
+            look.stop();
+            tell(
+                    homestead,
+                    new SeasonState.Planned(shown.report(), shown.homestead(), shown.moved(), true, shown.percent()));
+        }
+    }
+
+    /**
+     * Answers a question about the plan as it is shown, in the background. A new question ends the one before.
+     *
+     * @param answered is told the answer, in sentences, on another thread
+     */
+    public void ask(UUID homestead, Question question, Consumer<List<String>> answered) {
+        Stop stop = new Stop();
+        Stop before = asked.put(homestead, stop);
+        if (before != null) {
+            before.stop();
+        }
+        answering.execute(() -> answered.accept(answer(homestead, question, stop)));
+    }
+
+    private List<String> answer(UUID homestead, Question question, Stop stop) {
+        PlannedSeason season = latest.get(homestead);
+        if (season == null) {
+            return List.of("There is no plan to ask about yet. Ask again in a moment.");
+        }
+        try {
+            List<String> answer = Answers.to(question, season, Optional.ofNullable(earlier.get(homestead)), stop);
+            return stop.isStopped() ? List.of("Another question came before the answer. Ask again.") : answer;
+        } catch (RuntimeException e) {
+            LOG.error("A question about the plan of homestead {} was not answered", homestead, e);
+            return List.of("No answer could be found by a mistake of the program. The plan itself is safe.");
+        }
     }
 
     /** Begins a new plan in the background. */
@@ -155,17 +209,27 @@ public class Seasons {
 
     /** A good plan soon; the plan of a longer look follows. */
     private void firstPlan(Kept kept, @Nullable SeasonReport before, Stop stop) {
-        SeasonState soon = planned(kept, before, Effort.NORMAL, stop);
-        if (stop.isStopped()) {
-            return;
-        }
-        if (soon instanceof SeasonState.Planned) {
-            tell(kept.id(), soon);
-        }
+        tell(kept, before, Effort.NORMAL, stop, SeasonState.Planned.class);
         looking.execute(() -> guarded(kept.id(), before, () -> longLook(kept, before, stop)));
     }
 
+    private void tell(
+            Kept kept,
+            @Nullable SeasonReport before,
+            Effort effort,
+            Stop stop,
+            Class<? extends SeasonState> worthTelling) {
+        if (!stop.isStopped()) {
+            SeasonState soon = planned(kept, before, effort, stop);
+            if (!stop.isStopped() && worthTelling.isInstance(soon)) {
+                tell(kept.id(), soon);
+            }
+        }
+    }
+
+    /** First more plans, then a proof: what is better is shown as it comes. */
     private void longLook(Kept kept, @Nullable SeasonReport before, Stop stop) {
+        tell(kept, before, Effort.THOROUGH.withProof(0), stop, SeasonState.class);
         if (stop.isStopped()) {
             return;
         }
@@ -184,24 +248,54 @@ public class Seasons {
                 kept.homestead(),
                 today(),
                 style(kept.id()),
+                former(kept.id(), before),
                 effort,
-                (built, of) -> progress(kept.id(), built, of),
+                (built, of) -> progress(kept.id(), built, of, effort),
                 stop);
         return switch (result) {
             case SeasonPlanner.Result.NoPlan noPlan -> new SeasonState.NoPlan(before, noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned -> {
                 SeasonReport report = planned.season().report();
+                if (!stop.isStopped()) {
+                    latest.put(kept.id(), planned.season());
+                }
                 List<String> moved = before == null ? List.of() : Moves.between(before, report);
-                yield new SeasonState.Planned(report, kept.homestead(), moved, effort.equals(Effort.THOROUGH));
+                yield new SeasonState.Planned(
+                        report, kept.homestead(), moved, effort.equals(Effort.THOROUGH), percent(effort, 1, 1));
             }
         };
     }
 
-    private void progress(UUID id, int built, int of) {
+    /** Only a style that keeps to the plan before needs to know it; all others depend on the homestead alone. */
+    private List<Former> former(UUID id, @Nullable SeasonReport before) {
+        return style(id) != Style.LEAST_CHANGE || before == null
+                ? List.of()
+                : before.stages().stream()
+                        .filter(s -> s.state() != SeasonReport.State.DONE)
+                        .map(s -> new Former(s.key(), s.start(), s.finish()))
+                        .toList();
+    }
+
+    /** Of the longer look the search is the first part; how far its proof is nobody can tell. */
+    private static int percent(Effort effort, int built, int of) {
+        boolean thorough = effort.plans() == Effort.THOROUGH.plans();
+        int part = effort.proof() > 0 ? SEARCHED : thorough ? 0 : -1;
+        return part < 0 ? 0 : part + SEARCHED * built / of;
+    }
+
+    private void progress(UUID id, int built, int of, Effort effort) {
         int percent = 100 * built / of;
         boolean tenth = percent % 10 == 0 && 100 * (built - 1) / of != percent;
+        if (!tenth) {
+            return;
+        }
         // what is shown already is not taken away for the longer look
-        if (tenth && !(states.get(id) instanceof SeasonState.Planned)) {
+        if (states.get(id) instanceof SeasonState.Planned shown) {
+            int looked = percent(effort, built, of);
+            if (looked > shown.percent() && !shown.last()) {
+                tell(id, new SeasonState.Planned(shown.report(), shown.homestead(), shown.moved(), false, looked));
+            }
+        } else {
             tell(id, new SeasonState.Planning(lastReport(id), percent));
         }
     }

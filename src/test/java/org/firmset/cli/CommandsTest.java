@@ -70,6 +70,31 @@ class CommandsTest {
     }
 
     @Test
+    void whatWouldHaveToChangeIsAnsweredByPlanningAgain() {
+        assertThat(run("why", SMALL, "finish", "wood-store", "--date", "2027-03-01"))
+                .isZero();
+        assertThat(printed())
+                .contains("As things are, no plan has it finished by")
+                .contains("Each of these alone would be enough:");
+    }
+
+    @Test
+    void aTripIsWorthWhatIsLostWithoutIt() {
+        assertThat(run("why", SMALL, "trip", "2027-05-22", "--date", "2027-03-01"))
+                .isZero();
+        assertThat(printed()).containsPattern("Without it .* finishes \\d+ days? later, on");
+    }
+
+    @Test
+    void aQuestionAboutWhatIsNotThereSaysWhatIs() {
+        assertThat(run("why", SMALL, "finish", "castle", "--date", "2027-03-01"))
+                .isEqualTo(2);
+        assertThat(run("why", SMALL)).isEqualTo(2);
+        assertThat(run("why", SMALL, "perhaps", "--date", "2027-03-01")).isEqualTo(2);
+        assertThat(complained()).contains("'castle' is no subproject; there are", "is no question; write finish");
+    }
+
+    @Test
     void takeoffsAreListedWithTheirInputs() {
         assertThat(run("takeoff")).isZero();
         assertThat(printed()).contains("wall-fill", "cut-list", "Quantities");

@@ -22,17 +22,27 @@ final class Champion {
         this.style = style;
     }
 
+    /** A longer look begins with the usual one, so that its plan is never the worse. */
     static Genes find(Model model, Windows windows, Effort effort, Progress progress, Stop stop) {
         Champion champion = new Champion(model.style);
+        int usual = Math.min(effort.plans(), Effort.NORMAL.plans());
+        champion.look(model, windows, new Effort(usual, effort.seed()), progress, 0, effort.plans(), stop);
+        if (effort.plans() > usual) {
+            Effort more = new Effort(effort.plans() - usual, effort.seed() + Style.values().length);
+            champion.look(model, windows, more, progress, usual, effort.plans(), stop);
+        }
+        return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
+    }
+
+    private void look(Model model, Windows windows, Effort effort, Progress progress, int done, int inAll, Stop stop) {
         List<Style> guides = guides(model);
         for (int i = 0; i < guides.size(); i++) {
             int before = effort.plans() * i / guides.size();
             int plans = Math.max(1, effort.plans() * (i + 1) / guides.size() - before);
             Effort share = new Effort(plans, effort.seed() + i);
-            Progress shared = (built, of) -> progress.built(Math.min(before + built, effort.plans()), effort.plans());
-            new Search(model, windows, share, guides.get(i), champion, shared, stop).run();
+            Progress shared = (built, of) -> progress.built(Math.min(done + before + built, inAll), inAll);
+            new Search(model, windows, share, guides.get(i), this, shared, stop).run();
         }
-        return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
     }
 
     /** Without a plan before, there is nothing to keep to. */

@@ -377,8 +377,7 @@ final class Obstacles {
                     result.getFirst().rule(),
                     result.stream().flatMap(o -> o.stages().stream()).toList(),
                     true,
-                    "It is proven that no plan keeps every rule: the stages, waits, hours, power, tools, loads and money"
-                            + " of this homestead clash."));
+                    Obstacle.SUMMARY));
         }
         return result;
     }

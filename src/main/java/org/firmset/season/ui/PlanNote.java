@@ -2,6 +2,8 @@ package org.firmset.season.ui;
 
 import com.vaadin.flow.component.AttachEvent;
 import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.ListItem;
@@ -80,13 +82,28 @@ class PlanNote extends Div {
         String finish = report.finish() == null
                 ? "Nothing is left to plan"
                 : "All finished " + Dates.date(report.finish()) + " with " + trips(report.tripCount());
-        add(new Span(finish + "." + (planned.last() ? "" : " A better plan is still being looked for.")));
+        add(new Span(finish + "."));
+        if (!planned.last()) {
+            looking(planned.percent());
+        }
         List<String> moved = planned.moved();
         if (!moved.isEmpty()) {
             String heading =
                     moved.size() == 1 ? moved.getFirst() : moved.getFirst() + " And " + (moved.size() - 1) + " more.";
             add(new Details("Moved: " + heading, list(moved)));
         }
+    }
+
+    private void looking(int percent) {
+        ProgressBar bar = new ProgressBar(0, 100, percent);
+        bar.getElement().setAttribute("aria-label", "Looking for a better plan");
+        Button stop = new Button("Stop looking", e -> opened().ifPresent(seasons::endLook));
+        stop.addThemeVariants(ButtonVariant.SMALL);
+        add(new Span("A better plan is still being looked for."), bar, stop);
+    }
+
+    private Optional<UUID> opened() {
+        return homesteads.opened();
     }
 
     private static String trips(int count) {

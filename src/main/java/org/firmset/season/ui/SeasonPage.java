@@ -14,11 +14,13 @@ import org.firmset.homestead.ui.HomesteadPages;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.SeasonState;
 import org.firmset.season.Seasons;
+import org.jspecify.annotations.Nullable;
 
 /** A page that shows the plan of the opened homestead and follows it. */
 abstract class SeasonPage extends Div implements BeforeEnterObserver {
     private final Homesteads homesteads;
     private final Seasons seasons;
+    private @Nullable SeasonReport shown;
 
     SeasonPage(Homesteads homesteads, Seasons seasons) {
         this.homesteads = homesteads;
@@ -59,8 +61,15 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         if (state instanceof SeasonState.Planning && getChildren().findAny().isPresent()) {
             return; // what is there stays until the new plan has come
         }
-        removeAll();
         SeasonReport report = state.report();
+        boolean same = report != null
+                && report.equals(shown)
+                && getChildren().findAny().isPresent();
+        if (same && state.isLooking()) {
+            return; // only the look has gone on; what is being read stays
+        }
+        removeAll();
+        shown = report;
         if (homestead.isEmpty() || report == null) {
             add(new Paragraph(
                     state instanceof SeasonState.Planning

@@ -23,8 +23,10 @@ import org.firmset.measure.Units;
 import org.firmset.plan.Style;
 import org.firmset.season.Dates;
 import org.firmset.season.Proof;
+import org.firmset.season.Question;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
+import org.firmset.season.StyleWords;
 import org.firmset.shell.Frame;
 
 /** The whole season: the board, and beside it the critical path in words. */
@@ -60,6 +62,9 @@ class SeasonView extends SeasonPage {
         Paragraph proof = new Paragraph(Proof.of(report));
         proof.addClassName("fs-proof");
         add(heading, figures(report), proof);
+        opened().ifPresent(id -> add(
+                new AskPanel(seasons(), id, "What would each style make of it?", new Question.Styles()),
+                new AskPanel(seasons(), id, "Which change moved what?", new Question.Causes())));
         if (!report.withoutPrice().isEmpty()) {
             Paragraph free = new Paragraph("No price is known for " + String.join(", ", report.withoutPrice())
                     + ": counted as free. Write the price at a supplier on Place and kit.");
@@ -72,12 +77,7 @@ class SeasonView extends SeasonPage {
     private RadioButtonGroup<Style> styles() {
         RadioButtonGroup<Style> group = new RadioButtonGroup<>("What matters most");
         group.setItems(Style.values());
-        group.setItemLabelGenerator(s -> switch (s) {
-            case SOONEST -> "finish soonest";
-            case FEWEST_TRIPS -> "fewest trips";
-            case LEAST_MONEY -> "least money";
-            case LEAST_CHANGE -> "least change";
-        });
+        group.setItemLabelGenerator(StyleWords::of);
         opened().ifPresent(id -> {
             group.setValue(seasons().style(id));
             group.addValueChangeListener(e -> seasons().choose(id, e.getValue()));
@@ -144,11 +144,13 @@ class SeasonView extends SeasonPage {
                                         ? Dates.date(part.start())
                                         : Dates.day(part.start()) + " to " + Dates.date(part.finish()),
                                 sentence(BoardWriter.slack(part)))),
-                new Paragraph("Why then and not sooner? " + part.whyNotSooner()),
-                new Anchor("stages/" + part.key(), "All about this stage"));
+                new Paragraph("Why then and not sooner? " + part.whyNotSooner()));
+        opened().ifPresent(id ->
+                about.add(new AskPanel(seasons(), id, "What would let it move?", new Question.Start(part.key()))));
+        about.add(new Anchor("stages/" + part.key(), "All about this stage"));
     }
 
-    private static void aboutTrip(Div about, Homestead homestead, SeasonReport.TripPart trip) {
+    private void aboutTrip(Div about, Homestead homestead, SeasonReport.TripPart trip) {
         about.removeAll();
         String dates = Dates.span(trip.firstDate(), trip.lastDate());
         if (!trip.made()) {
@@ -172,13 +174,15 @@ class SeasonView extends SeasonPage {
         about.add(new Paragraph("It costs "
                 + Cash.show(Cash.cents(trip.cost()), trip.cost().getCurrency().getCurrencyCode())
                 + " besides what is loaded."));
+        opened().ifPresent(id -> about.add(
+                new AskPanel(seasons(), id, "What would be without this trip?", new Question.TripWorth(trip.key()))));
     }
 
     private static String sentence(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
     }
 
-    private static Section story(SeasonReport report) {
+    private Section story(SeasonReport report) {
         Section section = new Section(new H2("The critical path in words"));
         section.addClassName("fs-story");
         boolean first = true;
@@ -186,7 +190,13 @@ class SeasonView extends SeasonPage {
             OrderedList list = new OrderedList();
             List<String> story = path.story();
             story.forEach(s -> list.add(new ListItem(s)));
-            Details details = new Details(name(report, path.subproject()), list);
+            Div told = new Div(list);
+            opened().ifPresent(id -> told.add(new AskPanel(
+                    seasons(),
+                    id,
+                    "What would have to change to finish sooner?",
+                    new Question.Finish(path.subproject()))));
+            Details details = new Details(name(report, path.subproject()), told);
             details.setOpened(first);
             section.add(details);
             first = false;

@@ -35,6 +35,7 @@ import org.firmset.homestead.ui.HomesteadPages;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.season.Dates;
+import org.firmset.season.Question;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.shell.Frame;
@@ -131,7 +132,12 @@ class StagesView extends SeasonPage {
                 new Anchor(HomesteadPages.add(WAITS), "Add a wait"));
         changing.addClassName("fs-buttons");
         add(changing);
-        report.stage(stage.key()).ifPresent(part -> add(whyThen(part)));
+        report.stage(stage.key()).ifPresent(part -> {
+            Section why = whyThen(part);
+            opened().ifPresent(id ->
+                    why.add(new AskPanel(seasons(), id, "What would let it move?", new Question.Start(part.key()))));
+            add(why);
+        });
         Div blocks = new Div(needs(homestead, stage), waits(homestead, report, stage), facts(homestead, stage));
         blocks.addClassName("fs-sheet");
         if (!stage.hazards().isEmpty()) {

@@ -32,7 +32,7 @@ class ExplainPropertiesTest {
     private static final int COUNT = 200;
     private static final Planner PLANNER = new ConstructivePlanner();
     /** Not that of the explanations, so that nothing is only true of one look. */
-    private static final Effort OTHER_LOOK = new Effort(150, 11, 2);
+    private static final Effort OTHER_LOOK = new Effort(150, 11, 8);
 
     private static LongStream seeds() {
         return new SplittableRandom(BASE_SEED).longs(COUNT);
