@@ -18,7 +18,7 @@ public final class Commands {
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
-              bench plan                  measure the planner on made-up homesteads and print a table
+              bench plan [PART] [OPTIONS] measure the planner on made-up homesteads and print tables (up to an hour)
               bench takeoff               measure takeoffs, cut lists and cures and print tables
               bench psplib FOLDER         solve open scheduling instances (.sm, .SCH, optimum.csv) and print a table
               test                        build and run every test
@@ -32,6 +32,12 @@ public final class Commands {
                                           simple bounds only (default: 4)
               --date YYYY-MM-DD           'today' for the plan (default: the date of this machine)
               --units us|metric           units to print (default: those of the file)
+
+            Options of bench plan (PART: sizes, styles, edits or growth, or several; without it all of them, and with
+            options only sizes):
+              --sizes LIST                stages x weekends (default: 12x16,40x40,120x100,400x200)
+              --seeds N                   homesteads of each size (default: 10)
+              --efforts LIST              efforts for a proof, about as many seconds each (default: 1,5,15,30)
 
             Options of takeoff:
               --units us|metric           units to print (default: us)

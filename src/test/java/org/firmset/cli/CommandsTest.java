@@ -164,8 +164,48 @@ class CommandsTest {
                 .isEqualTo(schema);
     }
 
+    @Test
+    void planningIsMeasuredInATableForEachSize() {
+        assertThat(run("bench", "plan", "--sizes", "12x16", "--seeds", "1", "--efforts", "1"))
+                .isZero();
+        assertThat(printed())
+                .contains("heap limit", "### 12 x 16 (stages x weekends), effort 1", "Medians: first plan")
+                .containsPattern("\\| 1 \\| [\\d.]+ \\| \\d+ / \\d+, [\\d.]+; [\\d.]+ \\| \\d+ \\| passes \\|")
+                .doesNotContain("Demo homestead", "How cost grows");
+    }
+
+    @Test
+    void partsOfTheMeasuringOfPlansAreRunApart() {
+        assertThat(run("bench", "plan", "edits", "growth", "--sizes", "12x16,1x1", "--seeds", "2"))
+                .isZero();
+        assertThat(printed())
+                .contains("### Edit on 40 x 40", "| passes |", "| median |", "| 12 x 16 |", "| 1 x 1 |")
+                .doesNotContain("Medians:");
+    }
+
     @Nested
     class Refuses {
+        @ParameterizedTest
+        @ValueSource(
+                strings = {
+                    "--sizes=large",
+                    "--sizes=12x",
+                    "--sizes=12x16x2",
+                    "--sizes=0x16",
+                    "--sizes=12x16,",
+                    "--sizes=3000x16",
+                    "--seeds=0",
+                    "--seeds=few",
+                    "--efforts=1,-5",
+                    "--efforts=",
+                    "everything"
+                })
+        void toMeasurePlansWithoutSense(String word) {
+            assertThat(run("bench", "plan", word)).isEqualTo(2);
+            assertThat(complained()).contains("' is no ", "write ");
+            assertThat(printed()).isEmpty();
+        }
+
         @Test
         void aFileThatIsNotThere() {
             assertThat(run("plan", "nowhere.json")).isEqualTo(2);
