@@ -8,8 +8,9 @@ package org.firmset.plan;
  * @param seed where its chances start
  * @param proof how hard to look for a proof that no plan is better, in the solver's units of about a second; 0 for the
  *     simple bounds only
+ * @param any true to stop at the first plan that keeps every hard rule, good or not: enough to know that there is one
  */
-public record Effort(int plans, long seed, int proof) {
+public record Effort(int plans, long seed, int proof, boolean any) {
     /** Enough for a good plan while a person waits for a screen. */
     public static final Effort NORMAL = new Effort(250, 1, 0);
 
@@ -21,9 +22,18 @@ public record Effort(int plans, long seed, int proof) {
         Require.that(proof >= 0, "proof [%d] of an effort must not be negative", proof);
     }
 
+    public Effort(int plans, long seed, int proof) {
+        this(plans, seed, proof, false);
+    }
+
+    /** Only to know whether there is a plan. */
+    public static Effort forAny(int plans, long seed, int proof) {
+        return new Effort(plans, seed, proof, true);
+    }
+
     /** The same, but with another effort for the proof. */
     public Effort withProof(int other) {
-        return new Effort(plans, seed, other);
+        return new Effort(plans, seed, other, any);
     }
 
     /** Without looking for a proof. */

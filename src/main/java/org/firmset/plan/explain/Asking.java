@@ -35,7 +35,7 @@ final class Asking {
         Reply reply = ask(problem, effort);
         return reply.isPossible() || reply.proven()
                 ? reply
-                : ask(problem, new Effort(HARDER * effort.plans(), effort.seed() + 1, HARDER * effort.proof()));
+                : ask(problem, Effort.forAny(HARDER * effort.plans(), effort.seed() + 1, HARDER * effort.proof()));
     }
 
     Reply ask(PlanningProblem problem) {

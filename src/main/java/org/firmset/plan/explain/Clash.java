@@ -18,7 +18,7 @@ import org.firmset.plan.Stop;
  */
 public record Clash(List<Restriction> rules, boolean minimal, List<Restriction> remedies) {
     /** Most questions are answered at once; a proof may take the solver a moment. */
-    public static final Effort EFFORT = new Effort(60, 1, 1);
+    public static final Effort EFFORT = Effort.forAny(60, 1, 1);
 
     public Clash {
         rules = List.copyOf(rules);

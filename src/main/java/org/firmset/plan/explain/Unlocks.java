@@ -31,7 +31,7 @@ import org.firmset.plan.WaitKind;
  */
 public final class Unlocks {
     /** Enough for most questions while a person waits. */
-    public static final Effort EFFORT = new Effort(60, 1, 1);
+    public static final Effort EFFORT = Effort.forAny(60, 1, 1);
 
     private static final int MOST_SINGLES = 6;
     private static final String ASKED = "asked";

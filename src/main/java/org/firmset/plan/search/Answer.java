@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param guide the best solution within the limit; null when none was found
  */
 record Answer(long bound, @Nullable Guide guide) {
-    /** A limit for the question whether there is a plan at all. */
+    /** A limit for the question whether there is a plan at all: then any solution will do. */
     static final long NO_LIMIT = Long.MAX_VALUE / 8;
 
     static final Answer NONE = new Answer(0, null);

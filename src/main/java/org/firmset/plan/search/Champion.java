@@ -26,9 +26,11 @@ final class Champion {
     static Genes find(Model model, Windows windows, Effort effort, Progress progress, Stop stop) {
         Champion champion = new Champion(model.style);
         int usual = Math.min(effort.plans(), Effort.NORMAL.plans());
-        champion.look(model, windows, new Effort(usual, effort.seed()), progress, 0, effort.plans(), stop);
+        champion.look(
+                model, windows, new Effort(usual, effort.seed(), 0, effort.any()), progress, 0, effort.plans(), stop);
         if (effort.plans() > usual) {
-            Effort more = new Effort(effort.plans() - usual, effort.seed() + Style.values().length);
+            long seed = effort.seed() + Style.values().length;
+            Effort more = new Effort(effort.plans() - usual, seed, 0, effort.any());
             champion.look(model, windows, more, progress, usual, effort.plans(), stop);
         }
         return Objects.requireNonNull(champion.genes, "every search looks at one plan at least");
@@ -39,8 +41,11 @@ final class Champion {
         for (int i = 0; i < guides.size(); i++) {
             int before = effort.plans() * i / guides.size();
             int plans = Math.max(1, effort.plans() * (i + 1) / guides.size() - before);
-            Effort share = new Effort(plans, effort.seed() + i);
+            Effort share = new Effort(plans, effort.seed() + i, 0, effort.any());
             Progress shared = (built, of) -> progress.built(Math.min(done + before + built, inAll), inAll);
+            if (effort.any() && hasPlan()) {
+                return;
+            }
             new Search(model, windows, share, guides.get(i), this, shared, stop).run();
         }
     }
@@ -51,6 +56,11 @@ final class Champion {
         return Arrays.stream(Style.values())
                 .filter(s -> s != Style.LEAST_CHANGE || keeps)
                 .toList();
+    }
+
+    /** Whether a plan is known in which every stage has its place, within the limit to what is spent. */
+    boolean hasPlan() {
+        return score != null && score.unplaced() == 0 && score.over() == 0;
     }
 
     /** Takes a copy when it is the best so far. */

@@ -25,7 +25,7 @@ public final class ConstructivePlanner implements Planner {
             return new Outcome.NoPlan(found);
         }
         Genes genes = Champion.find(model, windows, effort, progress, stop);
-        Prover.Result proven = Prover.prove(model, windows, genes, effort.proof(), stop);
+        Prover.Result proven = Prover.prove(model, windows, genes, effort, stop);
         Builder builder = new Builder(model);
         Draft best = builder.build(proven.genes());
         if (proven.aim() == null) {

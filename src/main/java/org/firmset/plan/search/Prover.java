@@ -2,6 +2,7 @@ package org.firmset.plan.search;
 
 import java.util.List;
 import org.firmset.plan.Aim;
+import org.firmset.plan.Effort;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.trade.takeoff.cutting.SolverLibrary;
@@ -39,9 +40,8 @@ final class Prover {
         bestScore = score(genes);
     }
 
-    /** @param work how hard to look, in the solver's units; 0 for simple bounds only */
-    static Result prove(Model model, Windows windows, Genes genes, int work, Stop stop) {
-        return new Prover(model, windows, genes).prove(work, stop);
+    static Result prove(Model model, Windows windows, Genes genes, Effort effort, Stop stop) {
+        return new Prover(model, windows, genes).prove(effort.proof(), effort.any(), stop);
     }
 
     private Score score(Genes genes) {
@@ -49,12 +49,12 @@ final class Prover {
         return Score.of(draft, builder.ledger(), style);
     }
 
-    private Result prove(int work, Stop stop) {
+    private Result prove(int work, boolean any, Stop stop) {
         if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work, stop))) {
             return new Result(best, null, impossible);
         }
         long bound = simpleBound();
-        if (bound < bestScore.first() && work > 0 && !stop.isStopped()) {
+        if (!any && bound < bestScore.first() && work > 0 && !stop.isStopped()) {
             bound = Math.max(bound, look(work, stop));
         }
         return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())), false);

@@ -97,8 +97,8 @@ final class Relaxed {
         long rest = aim(loads);
         if (limit < Answer.NO_LIMIT) {
             cp.addLessOrEqual(aim, limit - rest);
+            cp.minimize(aim);
         }
-        cp.minimize(aim);
         return solve(limit, rest, work, stop, loads);
     }
 

@@ -84,8 +84,8 @@ final class Rigid {
         LinearExpr aim = aim();
         if (limit < Answer.NO_LIMIT) {
             cp.addLessOrEqual(aim, limit);
+            cp.minimize(aim);
         }
-        cp.minimize(aim);
         return Solving.of(cp, work, stop).answer(limit, 0, this::guide);
     }
 

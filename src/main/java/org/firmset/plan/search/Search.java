@@ -30,6 +30,7 @@ final class Search {
 
     private final Progress progress;
     private final Stop stop;
+    private final boolean any;
     private final int plansInAll;
     private int plansLeft;
 
@@ -39,6 +40,7 @@ final class Search {
         this.champion = champion;
         this.progress = progress;
         this.windows = windows;
+        any = effort.any();
         plansInAll = effort.plans();
         this.model = model;
         builder = new Builder(model);
@@ -82,6 +84,9 @@ final class Search {
         Draft draft = builder.build(genes);
         unplaced = draft.unplaced;
         champion.offer(genes, draft, builder.ledger());
+        if (any && champion.hasPlan()) {
+            plansLeft = 0;
+        }
         return Score.of(draft, builder.ledger(), guide);
     }
 
