@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
@@ -181,6 +182,31 @@ class SeasonJourneyTest {
         page.getByText("All stages").click();
         assertThat(heading(page, "^Stages$")).isVisible();
         page.context().close();
+    }
+
+    @Test
+    @Order(3)
+    void whatWouldHaveToChangeIsAskedOnTheSeasonPage() {
+        for (int width : List.of(1440, 390)) {
+            Page page = page(width, 900, ColorScheme.LIGHT);
+            page.setDefaultTimeout(90_000);
+            page.navigate(address + "season");
+            assertThat(heading(page, "^Season$")).isVisible();
+            page.getByText("What would have to change to finish sooner?")
+                    .first()
+                    .click();
+            Locator answer = page.locator(".fs-answer")
+                    .filter(new Locator.FilterOptions()
+                            .setHasText(Pattern.compile(
+                                    "no plan has it|No plan was found|There is a plan|cannot finish sooner")));
+            assertThat(answer).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+            page.getByText("What would each style make of it?").click();
+            assertThat(page.getByText(Pattern.compile("^Fewest trips: .* trips, ")))
+                    .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+            page.screenshot(new Page.ScreenshotOptions().setPath(SHOTS.resolve(width + "-asked.png")));
+            page.context().close();
+        }
+        assertThat(troubles).isEmpty();
     }
 
     @Test

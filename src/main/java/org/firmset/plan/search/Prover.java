@@ -23,6 +23,8 @@ final class Prover {
      */
     record Result(Genes genes, @Nullable Aim aim, boolean impossible) {}
 
+    private static final int MOST_ROUNDS = 3;
+
     private final Model model;
     private final Windows windows;
     private final Style style;
@@ -56,6 +58,7 @@ final class Prover {
         long bound = simpleBound();
         if (!any && bound < bestScore.first() && work > 0 && !stop.isStopped()) {
             bound = Math.max(bound, look(work, stop));
+            leaveOutTrips(stop);
         }
         return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())), false);
     }
@@ -140,6 +143,22 @@ final class Prover {
             System.arraycopy(guide.closedTrip(), 0, closed.closedTrip(), 0, guide.closedTrip().length);
             offer(closed.guidedBy(guide));
             offer(closed);
+        }
+    }
+
+    /** What breaks ties is not in the question put to the solver: leaves out trips while nothing is lost by it. */
+    private void leaveOutTrips(Stop stop) {
+        boolean gained = true;
+        for (int round = 0; gained && round < MOST_ROUNDS; round++) {
+            Score before = bestScore;
+            for (int t = model.tripCount() - 1; t >= 0 && !stop.isStopped(); t--) {
+                if (!best.closedTrip()[t]) {
+                    Genes without = best.copy();
+                    without.closedTrip()[t] = true;
+                    offer(without);
+                }
+            }
+            gained = bestScore.compareTo(before) < 0;
         }
     }
 
