@@ -25,7 +25,7 @@ final class Champion {
     static Genes find(Model model, Windows windows, Effort effort, Progress progress, Stop stop) {
         Champion champion = new Champion(model.style);
         List<Style> guides = guides(model);
-        for (int i = 0; i < guides.size(); i++) {
+        for (int i = 0; i < guides.size() && (champion.genes == null || !stop.isStopped()); i++) {
             int before = effort.plans() * i / guides.size();
             int plans = Math.max(1, effort.plans() * (i + 1) / guides.size() - before);
             Effort share = new Effort(plans, effort.seed() + i);

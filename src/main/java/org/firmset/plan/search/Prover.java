@@ -26,11 +26,13 @@ final class Prover {
     private final Windows windows;
     private final Style style;
     private final Builder builder;
+    private final Stop stop;
     private Genes best;
     private Score bestScore;
     private boolean impossible;
 
-    private Prover(Model model, Windows windows, Genes genes) {
+    private Prover(Model model, Windows windows, Genes genes, Stop stop) {
+        this.stop = stop;
         this.model = model;
         this.windows = windows;
         this.style = model.style;
@@ -41,7 +43,7 @@ final class Prover {
 
     /** @param work how hard to look, in the solver's units; 0 for simple bounds only */
     static Result prove(Model model, Windows windows, Genes genes, int work, Stop stop) {
-        return new Prover(model, windows, genes).prove(work, stop);
+        return new Prover(model, windows, genes, stop).prove(work);
     }
 
     private Score score(Genes genes) {
@@ -49,25 +51,25 @@ final class Prover {
         return Score.of(draft, builder.ledger(), style);
     }
 
-    private Result prove(int work, Stop stop) {
-        if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work, stop))) {
+    private Result prove(int work) {
+        if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work))) {
             return new Result(best, null, impossible);
         }
         long bound = simpleBound();
         if (bound < bestScore.first() && work > 0 && !stop.isStopped()) {
-            bound = Math.max(bound, look(work, stop));
+            bound = Math.max(bound, look(work));
         }
         return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())), false);
     }
 
     /** Looks for a plan where the search found none; false when there is still none. */
-    private boolean findAny(int work, Stop stop) {
-        Answer answer = solve(windows, Answer.NO_LIMIT, work, false, stop);
+    private boolean findAny(int work) {
+        Answer answer = solve(windows, Answer.NO_LIMIT, work, false);
         impossible = answer.isImpossible(Answer.NO_LIMIT);
         if (answer.guide() != null) {
             follow(answer.guide());
             if (bestScore.unplaced() > 0 && !stop.isStopped()) {
-                Guide guide = solve(windows, Answer.NO_LIMIT, work, true, stop).guide();
+                Guide guide = solve(windows, Answer.NO_LIMIT, work, true).guide();
                 if (guide != null) {
                     follow(guide);
                 }
@@ -85,11 +87,11 @@ final class Prover {
         };
     }
 
-    private long look(int work, Stop stop) {
-        LaneBound lanes = new LaneBound(model, windows);
+    private long look(int work) {
+        LaneBound lanes = new LaneBound(model, windows, stop);
         long limit = bestScore.first() - 1;
         long bound = style == Style.SOONEST ? lanes.sharpened(bestScore.first()) : 0;
-        if (bound > limit || stop.isStopped() || !SolverLibrary.isThere()) {
+        if (stop.isStopped() || bound > limit || !SolverLibrary.isThere()) {
             return bound;
         }
         int[] deadlines = style == Style.SOONEST ? lanes.tightest(limit) : lanes.noDeadlines();
@@ -97,15 +99,15 @@ final class Prover {
         if (deadlines == null || tight.areEmpty()) {
             return limit + 1;
         }
-        Answer answer = solve(tight, limit, work, false, stop);
+        Answer answer = solve(tight, limit, work, false);
         if (answer.guide() != null) {
             follow(answer.guide());
-            followCarefully(tight, answer, limit, work, stop);
+            followCarefully(tight, answer, limit, work);
         }
         return Math.max(bound, answer.bound());
     }
 
-    private Answer solve(Windows tight, long limit, int work, boolean careful, Stop stop) {
+    private Answer solve(Windows tight, long limit, int work, boolean careful) {
         if (!careful && Rigid.fits(model)) {
             return new Rigid(model, tight).upTo(limit, work, stop);
         }
@@ -114,9 +116,9 @@ final class Prover {
     }
 
     /** Where single packs decide, a solution that leaves them room may be built when the best one may not. */
-    private void followCarefully(Windows tight, Answer best, long limit, int work, Stop stop) {
+    private void followCarefully(Windows tight, Answer best, long limit, int work) {
         if (bestScore.first() > best.bound() && !stop.isStopped()) {
-            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true, stop)
+            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true)
                     .guide();
             if (guide != null) {
                 follow(guide);
@@ -133,6 +135,9 @@ final class Prover {
             priority[s] = 1000.0 * (model.dayCount() - start) - windows.latestStartDay(s);
         }
         for (Fetching fetching : Fetching.values()) {
+            if (stop.isStopped()) {
+                return;
+            }
             Genes open = Genes.of(priority, model.tripCount(), fetching);
             offer(open.guidedBy(guide));
             offer(open);
