@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.PriorityQueue;
+import org.firmset.plan.Stop;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,9 +27,16 @@ final class Builder {
     private final int[] linksBefore;
     private final int mostRebuilds;
     private final boolean[] urgent;
+    private final Stop stop;
     private int delayed = -1;
 
     Builder(Model model) {
+        this(model, new Stop());
+    }
+
+    /** @param stop after it a plan is built once at the most, however its longest waits fare */
+    Builder(Model model, Stop stop) {
+        this.stop = stop;
         this.model = model;
         ledger = new Ledger(model);
         placer = new Placer(model, ledger);
@@ -53,7 +61,7 @@ final class Builder {
     /** Raises the least finishes in the genes where longest waits ask for it. */
     Draft build(Genes genes) {
         Draft draft = buildOnce(genes);
-        for (int i = 0; i < mostRebuilds && delayed >= 0; i++) {
+        for (int i = 0; i < mostRebuilds && delayed >= 0 && !stop.isStopped(); i++) {
             draft = buildOnce(genes);
         }
         return draft;

@@ -42,6 +42,9 @@ public final class ConstructivePlanner implements Planner {
         Windows windows = new Windows(model);
         Obstacles obstacles = new Obstacles(model, windows);
         Genes genes = Champion.find(model, windows, effort, progress, stop);
+        if (stop.isStopped()) {
+            return stopped(model);
+        }
         Prover.Result proven = Prover.prove(model, windows, genes, effort.proof(), stop);
         if (stop.isStopped()) {
             return stopped(model);

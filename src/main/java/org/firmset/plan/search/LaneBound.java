@@ -126,7 +126,8 @@ final class LaneBound {
     }
 
     private long days(int day) {
-        int epoch = model.dayEpoch[Math.min(day, model.dayCount() - 1)];
+        // sets that were not looked at before a stop have no day yet
+        int epoch = model.dayEpoch[Math.clamp(day, 0, model.dayCount() - 1)];
         return epoch - model.statusEpoch + 1L;
     }
 

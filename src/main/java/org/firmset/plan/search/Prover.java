@@ -36,7 +36,7 @@ final class Prover {
         this.model = model;
         this.windows = windows;
         this.style = model.style;
-        builder = new Builder(model);
+        builder = new Builder(model, stop);
         best = genes;
         bestScore = score(genes);
     }
@@ -52,6 +52,9 @@ final class Prover {
     }
 
     private Result prove(int work) {
+        if (stop.isStopped()) {
+            return new Result(best, null, false);
+        }
         if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work))) {
             return new Result(best, null, impossible);
         }

@@ -41,7 +41,7 @@ final class Search {
         this.windows = windows;
         plansInAll = effort.plans();
         this.model = model;
-        builder = new Builder(model);
+        builder = new Builder(model, stop);
         random = new SplittableRandom(effort.seed());
         plansLeft = effort.plans();
         tail = tails(windows);

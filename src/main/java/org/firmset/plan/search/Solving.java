@@ -27,7 +27,7 @@ record Solving(CpSolver solver, CpSolverStatus status) {
         if (stop.isStopped()) {
             return new Solving(solver, CpSolverStatus.MODEL_INVALID);
         }
-        Thread watch = Thread.ofVirtual().start(() -> endWhenStopped(solver, stop));
+        Thread watch = Thread.ofPlatform().daemon().start(() -> endWhenStopped(solver, stop));
         try {
             stop.endBy(solver::stopSearch);
             return new Solving(solver, solver.solve(asked));
