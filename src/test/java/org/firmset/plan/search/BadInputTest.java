@@ -182,7 +182,7 @@ class BadInputTest {
                 plan("100000 waits between two", BadInputTest::sameWaits),
                 plan("400 stages on 1000 days", () -> stages(season(1000), 400, 64)),
                 plan("400 stages on 500 weekends", () -> stages(weekends(500), 400, 64)),
-                plan("400 stages with loads on 500 weekends", BadInputTest::loaded),
+                plan("400 stages with loads on 500 weekends", () -> loaded(500, 400, 64)),
                 plan("100000 waits that all count", () -> fromAllToAll(Wait.NO_LIMIT)),
                 either("100000 longest waits", () -> fromAllToAll(3)),
                 plan("400 unbroken stages on 1000 days", () -> unbroken(season(1000))),
@@ -218,17 +218,17 @@ class BadInputTest {
         return problem;
     }
 
-    private static Problems loaded() {
+    private static Problems loaded(int trips, int count, int quarters) {
         Problems problem =
-                weekends(500).material("cement", m -> m.dry().shelfLife(60)).material("sand");
-        for (int s = 0; s < 400; s++) {
+                weekends(trips).material("cement", m -> m.dry().shelfLife(60)).material("sand");
+        for (int s = 0; s < count; s++) {
             String wood = "wood" + s % 20;
             if (s < 20) {
                 problem.material(wood);
             }
             problem.stage(
                     "s" + s,
-                    64,
+                    quarters,
                     d -> d.needs("cement", 8).needs("sand", 4).needs(wood, 2).draws(100));
             if (s >= 10) {
                 problem.wait("s" + (s - 10), "s" + s, 3);
@@ -579,7 +579,7 @@ class BadInputTest {
         Effort lasting = new Effort(1_000_000, 1, 30);
         Effort proof = new Effort(20, 1, 30);
         return Stream.of(
-                new Stopped("search", BadInputTest::loaded, lasting),
+                new Stopped("search", () -> loaded(500, 400, 64), lasting),
                 new Stopped("search, 100000 waits", () -> fromAllToAll(3), lasting),
                 new Stopped("200 stages on 150 days", () -> stages(season(150), 200, 20), new Effort(5_000, 1, 30)),
                 new Stopped("proof, 200 stages on 150 days", () -> stages(season(150), 200, 20), proof),
@@ -587,6 +587,7 @@ class BadInputTest {
                 new Stopped("proof, 60 stages in a tight season", () -> tight(weekends(40), 60), proof),
                 new Stopped("proof, 150 stages in a tight season of 150 days", () -> tight(season(150), 150), proof),
                 new Stopped("proof, 20 subprojects on 60 weekends", () -> twentySubprojects(weekends(60)), proof),
+                new Stopped("proof, 200 stages with loads on 75 weekends", () -> loaded(75, 200, 20), proof),
                 new Stopped("proof, 20 subprojects on 1000 days", () -> twentySubprojects(season(1000)), proof));
     }
 
@@ -612,7 +613,8 @@ class BadInputTest {
     @ParameterizedTest
     @MethodSource("stopped")
     void ends_soon_after_a_stop(Stopped what, TestReporter reporter) {
-        PlanningProblem problem = what.problem().get().build();
+        Style style = what.name().endsWith("weekends") ? Style.LEAST_MONEY : Style.SOONEST;
+        PlanningProblem problem = what.problem().get().build().withStyle(style);
         for (int after : List.of(50, 200, 600, 1_500, 3_000)) {
             Stop stop = new Stop();
             AtomicLong stoppedAt = new AtomicLong();
