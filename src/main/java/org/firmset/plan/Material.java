@@ -36,6 +36,6 @@ public record Material(
 
     /** Whether a pack that arrived on {@code arrival} may be used on {@code date}. */
     public boolean goodOn(LocalDate date, LocalDate arrival) {
-        return shelfLifeDays == NEVER_GOES_OFF || !date.isAfter(arrival.plusDays(shelfLifeDays));
+        return shelfLifeDays == NEVER_GOES_OFF || date.toEpochDay() - arrival.toEpochDay() <= shelfLifeDays;
     }
 }

@@ -158,6 +158,24 @@ public record PlanningProblem(
                 former);
     }
 
+    /** The same with other offers of suppliers. */
+    public PlanningProblem withOffers(List<DeliveryOffer> changed) {
+        return new PlanningProblem(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                changed,
+                site,
+                pins,
+                tools,
+                spending,
+                former);
+    }
+
     /** The same at another site. */
     public PlanningProblem withSite(Site changed) {
         return new PlanningProblem(

@@ -65,8 +65,11 @@ public record Stage(
         return Math.max(1, Math.min(leastBlockQuarters, labourQuarters));
     }
 
-    /** Energy of a block of this stage in Wh, rounded up. */
+    /** Energy of a block of this stage in Wh, rounded up; the greatest number there is when it is more than that. */
     public long wattHours(int quarters) {
+        if (wattHoursPerHour > Long.MAX_VALUE / Math.max(1, quarters)) {
+            return Long.MAX_VALUE;
+        }
         return Math.ceilDiv(wattHoursPerHour * quarters, 4);
     }
 

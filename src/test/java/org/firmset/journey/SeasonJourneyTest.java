@@ -113,7 +113,7 @@ class SeasonJourneyTest {
         assertThat(heading(page, "Begin")).isVisible();
         shoot(page, "start");
         page.getByText("Open the demo").click();
-        assertThat(heading(page, "^Trip 1, ")).isVisible();
+        assertThat(heading(page, "^Trip 1, ")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(20_000));
         assertThat(page.getByText("Go or no-go")).isVisible();
         page.context().close();
     }

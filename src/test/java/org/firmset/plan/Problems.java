@@ -20,6 +20,7 @@ public final class Problems {
     private static final String SUBPROJECT = "cabin";
 
     private final List<Trip> trips = new ArrayList<>();
+    private final List<Subproject> others = new ArrayList<>();
     private final List<Stage> stages = new ArrayList<>();
     private final List<Wait> waits = new ArrayList<>();
     private final List<Material> materials = new ArrayList<>();
@@ -29,6 +30,7 @@ public final class Problems {
     private final List<Tool> tools = new ArrayList<>();
     private final List<Former> former = new ArrayList<>();
     private @Nullable SpendingLimit spending;
+    private int weight = 1;
     private long dryStorageMillilitres = 1_000_000;
     private long usableWattHours = 2_000;
     private long generatorWattHoursPerDay = 0;
@@ -42,6 +44,18 @@ public final class Problems {
     /** The name that the fixture gives to the thing with an id: slab is called Slab. */
     static String name(String id) {
         return id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
+    }
+
+    /** One more beside the one that is always there. */
+    public Problems subproject(String id, int weightOfIt) {
+        others.add(new Subproject(id, name(id), weightOfIt, null));
+        return this;
+    }
+
+    /** How much the subproject counts that is always there. */
+    public Problems weight(int ofIt) {
+        weight = ofIt;
+        return this;
     }
 
     /** A trip of two people with 32 quarter-hours a day, no sun and no extra run. */
@@ -69,7 +83,11 @@ public final class Problems {
     }
 
     public Problems wait(String from, String to, LeastWait least, int mostDays) {
-        String id = from + "-" + to;
+        return wait(from + "-" + to, from, to, least, mostDays);
+    }
+
+    /** One of several between the same stages. */
+    public Problems wait(String id, String from, String to, LeastWait least, int mostDays) {
         waits.add(new Wait(id, name(id), WaitKind.CURE, from, to, least, mostDays));
         return this;
     }
@@ -133,7 +151,8 @@ public final class Problems {
 
     public PlanningProblem build() {
         Site site = new Site(dryStorageMillilitres, usableWattHours, generatorWattHoursPerDay, 60, stock);
-        List<Subproject> subprojects = List.of(new Subproject(SUBPROJECT, name(SUBPROJECT), 1, null));
+        List<Subproject> subprojects = new ArrayList<>(others);
+        subprojects.addFirst(new Subproject(SUBPROJECT, name(SUBPROJECT), weight, null));
         return new PlanningProblem(
                 STATUS_DATE,
                 Style.SOONEST,

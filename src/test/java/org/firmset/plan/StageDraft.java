@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** A stage for a test, plain until told otherwise. */
 public final class StageDraft {
     private final String id;
-    private final String subproject;
+    private String subproject;
     private final int quarters;
     private int crew = 1;
     private Layout layout = Layout.SPLITTABLE;
@@ -25,6 +25,12 @@ public final class StageDraft {
         this.id = id;
         this.subproject = subproject;
         this.quarters = quarters;
+    }
+
+    /** Of another subproject than the one that is always there. */
+    public StageDraft of(String other) {
+        subproject = other;
+        return this;
     }
 
     public StageDraft crew(int people) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.PriorityQueue;
+import org.firmset.plan.Stop;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,21 +14,39 @@ import org.jspecify.annotations.Nullable;
  */
 final class Builder {
     private static final int MOST_REBUILDS = 40;
+
+    /** Over all rebuilds of a plan; only where there are very many waits are there fewer rebuilds for it. */
+    private static final long MOST_WAITS_LOOKED_AT = 100_000;
+
     private static final double AT_ONCE = 1e12;
 
     private final Model model;
     private final Ledger ledger;
     private final Placer placer;
     private final int[] openBefore;
+    private final int[] linksBefore;
+    private final int mostRebuilds;
     private final boolean[] urgent;
+    private final Stop stop;
     private int delayed = -1;
 
     Builder(Model model) {
+        this(model, new Stop());
+    }
+
+    /** @param stop after it a plan is built once at the most, however its longest waits fare */
+    Builder(Model model, Stop stop) {
+        this.stop = stop;
         this.model = model;
         ledger = new Ledger(model);
         placer = new Placer(model, ledger);
         openBefore = new int[model.stageCount];
         urgent = new boolean[model.stageCount];
+        linksBefore = model.before.stream()
+                .mapToInt(links ->
+                        (int) links.stream().filter(l -> !l.fromIsDone()).count())
+                .toArray();
+        mostRebuilds = (int) Math.clamp(MOST_WAITS_LOOKED_AT / Math.max(1, model.linkCount()), 1, MOST_REBUILDS);
     }
 
     /** The ledger of the plan built last. */
@@ -42,7 +61,7 @@ final class Builder {
     /** Raises the least finishes in the genes where longest waits ask for it. */
     Draft build(Genes genes) {
         Draft draft = buildOnce(genes);
-        for (int i = 0; i < MOST_REBUILDS && delayed >= 0; i++) {
+        for (int i = 0; i < mostRebuilds && delayed >= 0 && !stop.isStopped(); i++) {
             draft = buildOnce(genes);
         }
         return draft;
@@ -58,10 +77,7 @@ final class Builder {
             return byPriority != 0 ? byPriority : Integer.compare(a, b);
         });
         Arrays.fill(urgent, false);
-        for (int s = 0; s < model.stageCount; s++) {
-            openBefore[s] = (int)
-                    model.before.get(s).stream().filter(l -> !l.fromIsDone()).count();
-        }
+        System.arraycopy(linksBefore, 0, openBefore, 0, openBefore.length);
         for (int s = 0; s < model.stageCount; s++) {
             if (!model.stage(s).finished() && openBefore[s] == 0) {
                 ready.add(s);

@@ -38,7 +38,7 @@ final class Champion {
 
     private void look(Model model, Windows windows, Effort effort, Progress progress, int done, int inAll, Stop stop) {
         List<Style> guides = guides(model);
-        for (int i = 0; i < guides.size(); i++) {
+        for (int i = 0; i < guides.size() && (genes == null || !stop.isStopped()); i++) {
             int before = effort.plans() * i / guides.size();
             int plans = Math.max(1, effort.plans() * (i + 1) / guides.size() - before);
             Effort share = new Effort(plans, effort.seed() + i, 0, effort.any());

@@ -1,6 +1,7 @@
 package org.firmset.plan.search;
 
 import java.util.Arrays;
+import org.firmset.plan.Stop;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,10 +13,12 @@ import org.jspecify.annotations.Nullable;
 final class LaneBound {
     private static final int MOST_LANES = 7;
     private static final int MOST_PASSES = 4;
+    private static final long MOST_LOOKS = 20_000_000;
     private static final long QUARTERS = 4;
 
     private final Model model;
     private final Windows windows;
+    private final Stop stop;
     private final int[] open;
     private final boolean[][] wanted;
     private final int[] crews;
@@ -25,8 +28,9 @@ final class LaneBound {
     /** For each set of open subprojects the earliest site day on which it can be finished. */
     private final int[] last;
 
-    LaneBound(Model model, Windows windows) {
+    LaneBound(Model model, Windows windows, Stop stop) {
         this.model = model;
+        this.stop = stop;
         this.windows = windows;
         open = openLanes();
         wanted = new boolean[1 << open.length][];
@@ -50,7 +54,17 @@ final class LaneBound {
                 lanes[count++] = lane;
             }
         }
-        return Arrays.copyOf(lanes, Math.min(count, MOST_LANES));
+        return Arrays.copyOf(lanes, Math.min(count, mostLanes()));
+    }
+
+    /** Fewer where each set of them takes long to look at. */
+    private int mostLanes() {
+        long each = 1 + (long) model.dayCount() * model.dayCount() + model.stageCount + model.linkCount();
+        int lanes = MOST_LANES;
+        while (lanes > 1 && (each << lanes) > MOST_LOOKS) {
+            lanes--;
+        }
+        return lanes;
     }
 
     private void addUp() {
@@ -112,7 +126,8 @@ final class LaneBound {
     }
 
     private long days(int day) {
-        int epoch = model.dayEpoch[Math.min(day, model.dayCount() - 1)];
+        // sets that were not looked at before a stop have no day yet
+        int epoch = model.dayEpoch[Math.clamp(day, 0, model.dayCount() - 1)];
         return epoch - model.statusEpoch + 1L;
     }
 
@@ -145,7 +160,7 @@ final class LaneBound {
 
     /** Raises the earliest finishes of all sets as far as the deadlines allow to see; false when there is none left. */
     private boolean raise(int[] deadlines) {
-        for (int set = 1; set < last.length; set++) {
+        for (int set = 1; set < last.length && !stop.isStopped(); set++) {
             int day = Math.max(0, last[set]);
             for (int i = 0; i < open.length; i++) {
                 if ((set & 1 << i) != 0) {
@@ -308,7 +323,7 @@ final class LaneBound {
     long sharpened(long known) {
         long least = bound();
         long most = known;
-        while (least < most) {
+        while (least < most && !stop.isStopped()) {
             long middle = least + (most - least - 1) / 2;
             if (refutes(middle)) {
                 least = middle + 1;

@@ -90,7 +90,7 @@ final class Ledger {
     int toolTaken(int s, int day) {
         for (int u = 0; u < model.toolOf[s].length; u++) {
             int tool = model.toolOf[s][u];
-            if (toolsInUse[tool][day] + model.toolCount[s][u]
+            if ((long) toolsInUse[tool][day] + model.toolCount[s][u]
                     > model.problem.tools().get(tool).count()) {
                 return tool;
             }

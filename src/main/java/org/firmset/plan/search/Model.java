@@ -29,6 +29,8 @@ final class Model {
     /** In place of a date: the plan before did not have the stage. */
     static final int NOT_PLANNED = Integer.MIN_VALUE;
 
+    private static final int MOST_EPOCH = Integer.MAX_VALUE / 2;
+
     final PlanningProblem problem;
     final List<SiteDay> days = new ArrayList<>();
     final int[] dayEpoch;
@@ -113,7 +115,8 @@ final class Model {
     }
 
     static int epoch(LocalDate date) {
-        return Math.toIntExact(date.toEpochDay());
+        // beyond five million years one date is as good as another
+        return Math.clamp(date.toEpochDay(), -MOST_EPOCH, MOST_EPOCH);
     }
 
     private int[] former(Function<Former, LocalDate> date) {
@@ -160,8 +163,11 @@ final class Model {
             before.add(new ArrayList<>());
             after.add(new ArrayList<>());
         }
+        List<Link> links = new ArrayList<>();
         for (int w = 0; w < problem.waits().size(); w++) {
-            Link link = new Link(w, problem.waits().get(w), this);
+            links.add(new Link(w, problem.waits().get(w), this));
+        }
+        for (Link link : Spare.leftOut(this, links)) {
             before.get(link.to).add(link);
             after.get(link.from).add(link);
         }
@@ -169,6 +175,11 @@ final class Model {
 
     Stage stage(int s) {
         return problem.stages().get(s);
+    }
+
+    /** How many waits there are that count. */
+    long linkCount() {
+        return before.stream().mapToLong(List::size).sum();
     }
 
     /** How much a day to the finish of a subproject counts. */

@@ -177,9 +177,14 @@ final class Obstacles {
     }
 
     private long energy(int day) {
-        return model.problem.site().usableWattHours()
-                + model.problem.site().generatorWattHoursPerDay()
-                + model.days.get(day).harvestWattHours();
+        long battery = model.problem.site().usableWattHours();
+        long generator = model.problem.site().generatorWattHoursPerDay();
+        return sum(sum(battery, generator), model.days.get(day).harvestWattHours());
+    }
+
+    /** At most the greatest number there is. */
+    private static long sum(long one, long other) {
+        return one > Long.MAX_VALUE - other ? Long.MAX_VALUE : one + other;
     }
 
     /** On the days that have the hours for it. */
@@ -301,7 +306,14 @@ final class Obstacles {
 
     private void order() {
         for (int s : windows.order()) {
-            if (windows.earliestFinishDay(s) == Windows.NONE && windows.earliestEpoch(s) != Windows.NONE) {
+            if (windows.earliestFinishDay(s) == Windows.NONE && windows.earliestEpoch(s) == Link.NEVER) {
+                prove(
+                        Rule.WAITS,
+                        List.of(s),
+                        "%s can never start: one of the waits before it takes millions of years, or says nothing of the"
+                                + " dates on which the stage before it can be finished. Change that wait.",
+                        name(s));
+            } else if (windows.earliestFinishDay(s) == Windows.NONE && windows.earliestEpoch(s) != Windows.NONE) {
                 prove(
                         Rule.WAITS,
                         List.of(s),

@@ -29,21 +29,23 @@ final class Prover {
     private final Windows windows;
     private final Style style;
     private final Builder builder;
+    private final Stop stop;
     private Genes best;
     private Score bestScore;
     private boolean impossible;
 
-    private Prover(Model model, Windows windows, Genes genes) {
+    private Prover(Model model, Windows windows, Genes genes, Stop stop) {
+        this.stop = stop;
         this.model = model;
         this.windows = windows;
         this.style = model.style;
-        builder = new Builder(model);
+        builder = new Builder(model, stop);
         best = genes;
         bestScore = score(genes);
     }
 
     static Result prove(Model model, Windows windows, Genes genes, Effort effort, Stop stop) {
-        return new Prover(model, windows, genes).prove(effort.proof(), effort.any(), stop);
+        return new Prover(model, windows, genes, stop).prove(effort.proof(), effort.any());
     }
 
     private Score score(Genes genes) {
@@ -51,26 +53,29 @@ final class Prover {
         return Score.of(draft, builder.ledger(), style);
     }
 
-    private Result prove(int work, boolean any, Stop stop) {
-        if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work, stop))) {
+    private Result prove(int work, boolean any) {
+        if (stop.isStopped()) {
+            return new Result(best, null, false);
+        }
+        if (bestScore.unplaced() > 0 && (work == 0 || !SolverLibrary.isThere() || !findAny(work))) {
             return new Result(best, null, impossible);
         }
         long bound = simpleBound();
         if (!any && bound < bestScore.first() && work > 0 && !stop.isStopped()) {
-            bound = Math.max(bound, look(work, stop));
-            leaveOutTrips(stop);
+            bound = Math.max(bound, look(work));
+            leaveOutTrips();
         }
         return new Result(best, new Aim(bestScore.first(), Math.min(bound, bestScore.first())), false);
     }
 
     /** Looks for a plan where the search found none; false when there is still none. */
-    private boolean findAny(int work, Stop stop) {
-        Answer answer = solve(windows, Answer.NO_LIMIT, work, false, stop);
+    private boolean findAny(int work) {
+        Answer answer = solve(windows, Answer.NO_LIMIT, work, false);
         impossible = answer.isImpossible(Answer.NO_LIMIT);
         if (answer.guide() != null) {
             follow(answer.guide());
             if (bestScore.unplaced() > 0 && !stop.isStopped()) {
-                Guide guide = solve(windows, Answer.NO_LIMIT, work, true, stop).guide();
+                Guide guide = solve(windows, Answer.NO_LIMIT, work, true).guide();
                 if (guide != null) {
                     follow(guide);
                 }
@@ -88,11 +93,11 @@ final class Prover {
         };
     }
 
-    private long look(int work, Stop stop) {
-        LaneBound lanes = new LaneBound(model, windows);
+    private long look(int work) {
+        LaneBound lanes = new LaneBound(model, windows, stop);
         long limit = bestScore.first() - 1;
         long bound = style == Style.SOONEST ? lanes.sharpened(bestScore.first()) : 0;
-        if (bound > limit || stop.isStopped() || !SolverLibrary.isThere()) {
+        if (stop.isStopped() || bound > limit || !SolverLibrary.isThere()) {
             return bound;
         }
         int[] deadlines = style == Style.SOONEST ? lanes.tightest(limit) : lanes.noDeadlines();
@@ -100,15 +105,15 @@ final class Prover {
         if (deadlines == null || tight.areEmpty()) {
             return limit + 1;
         }
-        Answer answer = solve(tight, limit, work, false, stop);
+        Answer answer = solve(tight, limit, work, false);
         if (answer.guide() != null) {
             follow(answer.guide());
-            followCarefully(tight, answer, limit, work, stop);
+            followCarefully(tight, answer, limit, work);
         }
         return Math.max(bound, answer.bound());
     }
 
-    private Answer solve(Windows tight, long limit, int work, boolean careful, Stop stop) {
+    private Answer solve(Windows tight, long limit, int work, boolean careful) {
         if (!careful && Rigid.fits(model)) {
             return new Rigid(model, tight).upTo(limit, work, stop);
         }
@@ -117,9 +122,9 @@ final class Prover {
     }
 
     /** Where single packs decide, a solution that leaves them room may be built when the best one may not. */
-    private void followCarefully(Windows tight, Answer best, long limit, int work, Stop stop) {
+    private void followCarefully(Windows tight, Answer best, long limit, int work) {
         if (bestScore.first() > best.bound() && !stop.isStopped()) {
-            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true, stop)
+            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true)
                     .guide();
             if (guide != null) {
                 follow(guide);
@@ -136,6 +141,9 @@ final class Prover {
             priority[s] = 1000.0 * (model.dayCount() - start) - windows.latestStartDay(s);
         }
         for (Fetching fetching : Fetching.values()) {
+            if (stop.isStopped()) {
+                return;
+            }
             Genes open = Genes.of(priority, model.tripCount(), fetching);
             offer(open.guidedBy(guide));
             offer(open);
@@ -147,7 +155,7 @@ final class Prover {
     }
 
     /** What breaks ties is not in the question put to the solver: leaves out trips while nothing is lost by it. */
-    private void leaveOutTrips(Stop stop) {
+    private void leaveOutTrips() {
         boolean gained = true;
         for (int round = 0; gained && round < MOST_ROUNDS; round++) {
             Score before = bestScore;

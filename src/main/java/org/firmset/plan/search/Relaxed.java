@@ -27,6 +27,15 @@ final class Relaxed {
     /** Beyond that a solver only costs memory: the bound that needs none still holds. */
     private static final int MOST_PLACES = 40_000;
 
+    /** Waits times days, and for longest waits times days once more. */
+    private static final long MOST_WAITS = 400_000;
+
+    /** Parts of longest waits are as quick to write as one in so many of the others. */
+    private static final long MOST_WAITS_SHARE = 10;
+
+    /** Parts of all sums of energy; those that would come after them are left out, which makes no plan impossible. */
+    private static final long MOST_DRAWS = 3_000_000;
+
     private final Model model;
     private final Style style;
     private final Windows windows;
@@ -63,7 +72,21 @@ final class Relaxed {
                 places += Math.max(0, windows.latestFinishDay(s) - firstDay(s) + 1);
             }
         }
-        return places > MOST_PLACES;
+        return places > MOST_PLACES || waits() > MOST_WAITS;
+    }
+
+    private long waits() {
+        long days = 0;
+        for (int s = 0; s < model.stageCount; s++) {
+            for (Link link : model.before.get(s)) {
+                if (!link.fromIsDone() && !model.stage(s).finished()) {
+                    long before = Math.max(0, windows.latestFinishDay(link.from) - firstDay(link.from) + 1);
+                    days += Math.max(0, windows.latestFinishDay(s) - firstDay(s) + 1);
+                    days += link.hasMost() ? before * before / MOST_WAITS_SHARE : 0;
+                }
+            }
+        }
+        return days;
     }
 
     private int firstDay(int s) {
@@ -81,6 +104,9 @@ final class Relaxed {
             made[t] = cp.newBoolVar("");
         }
         for (int s = 0; s < model.stageCount && !impossible; s++) {
+            if (stop.isStopped()) {
+                return Answer.NONE;
+            }
             if (!model.stage(s).finished()) {
                 place(s);
             }
@@ -89,11 +115,13 @@ final class Relaxed {
             return Answer.impossible(limit);
         }
         RelaxedLoads loads = new RelaxedLoads(model, windows, cp, amount, works, made, careful);
-        link();
-        fillDays(loads);
-        power();
-        shareTools();
-        loads.write();
+        List<Runnable> parts = List.of(this::link, () -> fillDays(loads), this::power, this::shareTools, loads::write);
+        for (Runnable part : parts) {
+            if (stop.isStopped()) {
+                return Answer.NONE;
+            }
+            part.run();
+        }
         long rest = aim(loads);
         if (limit < Answer.NO_LIMIT) {
             cp.addLessOrEqual(aim, limit - rest);
@@ -277,18 +305,22 @@ final class Relaxed {
     /** Over any days of a trip no more energy than a full battery and what comes in: in quarters of a watt-hour. */
     private void power() {
         var site = model.problem.site();
+        long draws = 0;
         for (int t = 0; t < model.tripCount(); t++) {
             for (int i = model.firstDayOfTrip[t]; i <= model.lastDayOfTrip[t]; i++) {
                 LinearExprBuilder used = LinearExpr.newBuilder();
                 long there = site.usableWattHours();
-                for (int j = i; j <= model.lastDayOfTrip[t]; j++) {
+                long parts = 0;
+                for (int j = i; j <= model.lastDayOfTrip[t] && draws <= MOST_DRAWS; j++) {
                     there += model.days.get(j).harvestWattHours() + site.generatorWattHoursPerDay();
                     for (int s = 0; s < model.stageCount; s++) {
                         long each = model.stage(s).wattHoursPerHour();
                         if (amount[s][j] != null && each > 0) {
                             used.addTerm(amount[s][j], each);
+                            parts++;
                         }
                     }
+                    draws += parts;
                     cp.addLessOrEqual(used, 4 * there);
                 }
             }

@@ -43,7 +43,7 @@ final class Search {
         any = effort.any();
         plansInAll = effort.plans();
         this.model = model;
-        builder = new Builder(model);
+        builder = new Builder(model, stop);
         random = new SplittableRandom(effort.seed());
         plansLeft = effort.plans();
         tail = tails(windows);
@@ -93,6 +93,9 @@ final class Search {
     /** Looks as far as the effort goes; what is found goes to the champion. */
     void run() {
         if (model.stageCount == 0 || model.tripCount() == 0) {
+            return;
+        }
+        if (stop.isStopped()) {
             return;
         }
         tryRules();
@@ -198,6 +201,9 @@ final class Search {
     }
 
     private void wander(int plans) {
+        if (plansLeft <= 0) {
+            return;
+        }
         Genes at = best;
         Score atScore = bestScore;
         List<Integer> atUnplaced = unplacedIn(best);
@@ -305,7 +311,7 @@ final class Search {
     /** Leaves out one made trip after the other, the emptiest first, and keeps what that gains. */
     private void closeTrips() {
         boolean gained = true;
-        while (gained && plansLeft > 0) {
+        while (gained && plansLeft > 0 && !stop.isStopped()) {
             gained = false;
             builder.build(best);
             for (int t : tripsByWork(builder.ledger())) {
@@ -323,13 +329,13 @@ final class Search {
         return java.util.stream.IntStream.range(0, model.tripCount())
                 .filter(ledger::tripIsMade)
                 .boxed()
-                .sorted(java.util.Comparator.comparingInt(t -> work(ledger, t)))
+                .sorted(java.util.Comparator.comparingLong(t -> work(ledger, t)))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }
 
-    private int work(Ledger ledger, int trip) {
-        int sum = 0;
+    private long work(Ledger ledger, int trip) {
+        long sum = 0;
         for (int d = model.firstDayOfTrip[trip]; d <= model.lastDayOfTrip[trip]; d++) {
             sum += model.days.get(d).labourQuarters() - ledger.quartersLeft(d);
         }

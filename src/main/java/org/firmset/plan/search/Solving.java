@@ -3,6 +3,7 @@ package org.firmset.plan.search;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import java.time.Duration;
 import java.util.function.Function;
 import org.firmset.plan.Stop;
 
@@ -10,7 +11,8 @@ import org.firmset.plan.Stop;
  * One call of CP-SAT: one worker with a fixed seed and a measure of work instead of time, so that the same question has
  * the same answer on every machine.
  */
-record Solving(CpModel asked, CpSolver solver, CpSolverStatus status) {
+record Solving(CpSolver solver, CpSolverStatus status) {
+    private static final Duration LOOK_EVERY = Duration.ofMillis(50);
 
     /** @param work how hard to look, in the solver's own units of about a second */
     static Solving of(CpModel asked, double work, Stop stop) {
@@ -22,10 +24,31 @@ record Solving(CpModel asked, CpSolver solver, CpSolverStatus status) {
                 .setSymmetryLevel(0)
                 .setCpModelProbingLevel(1)
                 .setMaxPresolveIterations(1);
-        stop.endBy(solver::stopSearch);
-        CpSolverStatus status = solver.solve(asked);
-        stop.endBy(null);
-        return new Solving(asked, solver, status);
+        if (stop.isStopped()) {
+            return new Solving(solver, CpSolverStatus.MODEL_INVALID);
+        }
+        Thread watch = Thread.ofPlatform().daemon().start(() -> endWhenStopped(solver, stop));
+        try {
+            stop.endBy(solver::stopSearch);
+            return new Solving(solver, solver.solve(asked));
+        } finally {
+            stop.endBy(null);
+            watch.interrupt();
+        }
+    }
+
+    /** Asked to stop before it has begun, the solver would forget it. */
+    private static void endWhenStopped(CpSolver solver, Stop stop) {
+        try {
+            while (true) {
+                Thread.sleep(LOOK_EVERY);
+                if (stop.isStopped()) {
+                    solver.stopSearch();
+                }
+            }
+        } catch (InterruptedException e) {
+            // it is done
+        }
     }
 
     /**
@@ -37,8 +60,8 @@ record Solving(CpModel asked, CpSolver solver, CpSolverStatus status) {
             case INFEASIBLE -> Answer.impossible(limit);
             case OPTIMAL, FEASIBLE -> new Answer(rest + bound(), guide.apply(solver));
             case UNKNOWN -> new Answer(Math.min(limit + 1, rest + Math.max(0, bound())), null);
-            case MODEL_INVALID, UNRECOGNIZED ->
-                throw new IllegalStateException("the solver refused its model: " + asked.validate());
+            // numbers too great for the solver prove nothing; the plan and the simple bounds still serve
+            case MODEL_INVALID, UNRECOGNIZED -> Answer.NONE;
         };
     }
 

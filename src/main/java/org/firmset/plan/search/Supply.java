@@ -266,10 +266,17 @@ final class Supply {
         int packs = whole(place.millilitres() - volumeOn[run][bay], material.millilitres());
         List<MassLimit> limits = rig.limits();
         for (int l = 0; l < limits.size() && packs > 0; l++) {
-            long each = material.grams() * limits.get(l).shareOf(place.id());
-            packs = Math.min(packs, whole(limits.get(l).grams() * 1000 - limitUse[run][l], each));
+            long each = product(material.grams(), limits.get(l).shareOf(place.id()));
+            packs = Math.min(packs, whole(product(limits.get(l).grams(), 1000) - limitUse[run][l], each));
         }
         return Math.max(0, packs);
+    }
+
+    /** At most the greatest number there is: only of a problem that is refused can it be more. */
+    private static long product(long one, long other) {
+        return Math.multiplyHigh(one, other) == 0 && one * other >= 0
+                ? one * other
+                : other < 0 ? one * other : Long.MAX_VALUE;
     }
 
     private static int whole(long room, long each) {

@@ -17,6 +17,7 @@ final class Windows {
 
     private final Model model;
     private final int[] earliestFinishDay;
+    private final int[] earliestEpoch;
     private final int[] latestStartDay;
     private final int[] latestFinishDay;
     private final int[] lastDayOfLane;
@@ -37,8 +38,10 @@ final class Windows {
         this.model = model;
         this.lastDayOfLane = lastDayOfLane.clone();
         earliestFinishDay = new int[model.stageCount];
+        earliestEpoch = new int[model.stageCount];
         orderStages();
         for (int s : order) {
+            earliestEpoch[s] = firstEpoch(s);
             earliestFinishDay[s] = model.stage(s).finished() ? -1 : earliestFinish(s);
         }
         latestStartDay = new int[model.stageCount];
@@ -153,6 +156,10 @@ final class Windows {
 
     /** The earliest date on which a stage could start; {@link #NONE} when a stage before it has no place. */
     int earliestEpoch(int s) {
+        return earliestEpoch[s];
+    }
+
+    private int firstEpoch(int s) {
         int from = model.statusEpoch;
         for (Link link : model.before.get(s)) {
             if (link.fromIsDone()) {

@@ -34,6 +34,8 @@ final class AskPanel extends Div {
         answer.getElement().setAttribute("aria-live", "polite");
         Button button = new Button(label, e -> ask(question));
         button.addThemeVariants(ButtonVariant.SMALL);
+        // an answer about a plan that is replaced in a moment would be lost
+        button.setEnabled(!seasons.state(homestead).isLooking());
         add(button, answer);
     }
 

@@ -99,7 +99,7 @@ class PlanNote extends Div {
         bar.getElement().setAttribute("aria-label", "Looking for a better plan");
         Button stop = new Button("Stop looking", e -> opened().ifPresent(seasons::endLook));
         stop.addThemeVariants(ButtonVariant.SMALL);
-        add(new Span("A better plan is still being looked for."), bar, stop);
+        add(new Span("A better plan is still being looked for; questions can be asked afterwards."), bar, stop);
     }
 
     private Optional<UUID> opened() {
