@@ -6,9 +6,11 @@ import java.util.logging.Logger;
 import org.firmset.cli.Commands;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.ConfigurationPropertiesScan;
 
 /** Starts the web pages, or runs a command of the terminal without them. */
 @SpringBootApplication
+@ConfigurationPropertiesScan
 public class Firmset {
     /** Held, because a logger that nobody holds forgets its level. */
     private static final Logger MONEY_LOG = Logger.getLogger("org.javamoney");

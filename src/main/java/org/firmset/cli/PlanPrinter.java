@@ -52,6 +52,7 @@ final class PlanPrinter {
                 money(report.costs().generator()),
                 money(report.costs().materials()));
         line("%s", Proof.of(report));
+        Proof.withoutSolver().ifPresent(said -> line("%s", said));
         line(
                 "Proven: no plan needs fewer than %d trips or less than %s.",
                 report.best().trips(), money(report.best().money()));

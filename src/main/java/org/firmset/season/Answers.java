@@ -151,6 +151,10 @@ public final class Answers {
     private List<String> styles() {
         List<String> result = new ArrayList<>();
         for (Style style : Style.values()) {
+            if (style == plan.style()) {
+                result.add(style(plan) + " This is the plan that is shown.");
+                continue;
+            }
             boolean known = style != Style.LEAST_CHANGE || !problem.former().isEmpty();
             if (known
                     && !stop.isStopped()
@@ -158,6 +162,9 @@ public final class Answers {
                             instanceof Outcome.Planned planned) {
                 result.add(style(planned.plan()));
             }
+        }
+        if (result.size() > 1) {
+            result.add("The others come of a shorter look; choose one of them and it is looked for longer.");
         }
         return result.isEmpty() ? List.of("No plan was found in any style.") : result;
     }

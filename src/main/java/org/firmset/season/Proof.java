@@ -1,6 +1,8 @@
 package org.firmset.season;
 
+import java.util.Optional;
 import org.firmset.plan.Style;
+import org.firmset.trade.takeoff.cutting.SolverLibrary;
 
 /** Says how good a plan is proven to be. */
 public final class Proof {
@@ -10,6 +12,15 @@ public final class Proof {
     public static String of(SeasonReport report) {
         SeasonReport.Best best = report.best();
         return best.proven() ? "Proven: " + unbeaten(report.style()) + "." : atMost(report.style(), best);
+    }
+
+    /** What is to be said where the solver's library is missing; empty where it is there. */
+    public static Optional<String> withoutSolver() {
+        return SolverLibrary.isThere()
+                ? Optional.empty()
+                : Optional.of(
+                        "The solver's library is not there, or not wanted: plans are made without it, and only simple"
+                                + " bounds are proven.");
     }
 
     private static String unbeaten(Style style) {

@@ -38,7 +38,12 @@ final class RuleWords {
                 : "Any one of these would be enough: "
                         + clash.remedies().stream().map(this::without).collect(Collectors.joining("; "))
                         + "; or more open dates.";
-        return List.of(heading + (clash.rules().size() == 1 ? "" : proof), remedy);
+        String least = clash.remedies().size() < 2
+                ? ""
+                : clash.cheapest()
+                        .map(r -> " What takes the least, by rule of thumb: " + without(r) + ".")
+                        .orElse("");
+        return List.of(heading + (clash.rules().size() == 1 ? "" : proof), remedy + least);
     }
 
     /** The rule itself. */

@@ -22,6 +22,7 @@ import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.season.store.KeptPlan;
 import org.firmset.season.store.SeasonPlans;
+import org.firmset.trade.takeoff.cutting.SolverLibrary;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -48,6 +49,7 @@ public class Seasons {
     private final Homesteads homesteads;
     private final SeasonPlans plans;
     private final Clock clock;
+    private final PlannerSettings settings;
     private final SeasonPlanner planner = new SeasonPlanner();
     private final Map<UUID, Stop> running = new ConcurrentHashMap<>();
     private final Map<UUID, SeasonState> states = new ConcurrentHashMap<>();
@@ -65,7 +67,9 @@ public class Seasons {
     private final ExecutorService answering = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("answering").daemon().factory());
 
-    Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock) {
+    Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock, PlannerSettings settings) {
+        this.settings = settings;
+        SolverLibrary.want(settings.solver());
         this.homesteads = homesteads;
         this.plans = plans;
         this.clock = clock;
@@ -220,7 +224,7 @@ public class Seasons {
             Stop stop,
             Class<? extends SeasonState> worthTelling) {
         if (!stop.isStopped()) {
-            SeasonState soon = planned(kept, before, effort, stop);
+            SeasonState soon = planned(kept, before, effort, stop, false);
             if (!stop.isStopped() && worthTelling.isInstance(soon)) {
                 tell(kept.id(), soon);
             }
@@ -229,11 +233,11 @@ public class Seasons {
 
     /** First more plans, then a proof: what is better is shown as it comes. */
     private void longLook(Kept kept, @Nullable SeasonReport before, Stop stop) {
-        tell(kept, before, Effort.THOROUGH.withProof(0), stop, SeasonState.class);
+        tell(kept, before, settings.searching(), stop, SeasonState.class);
         if (stop.isStopped()) {
             return;
         }
-        SeasonState thorough = planned(kept, before, Effort.THOROUGH, stop);
+        SeasonState thorough = planned(kept, before, settings.proving(), stop, true);
         if (stop.isStopped()) {
             return;
         }
@@ -243,7 +247,7 @@ public class Seasons {
         tell(kept.id(), thorough);
     }
 
-    private SeasonState planned(Kept kept, @Nullable SeasonReport before, Effort effort, Stop stop) {
+    private SeasonState planned(Kept kept, @Nullable SeasonReport before, Effort effort, Stop stop, boolean last) {
         SeasonPlanner.Result result = planner.plan(
                 kept.homestead(),
                 today(),
@@ -260,8 +264,7 @@ public class Seasons {
                     latest.put(kept.id(), planned.season());
                 }
                 List<String> moved = before == null ? List.of() : Moves.between(before, report);
-                yield new SeasonState.Planned(
-                        report, kept.homestead(), moved, effort.equals(Effort.THOROUGH), percent(effort, 1, 1));
+                yield new SeasonState.Planned(report, kept.homestead(), moved, last, percent(effort, 1, 1));
             }
         };
     }
@@ -278,9 +281,7 @@ public class Seasons {
 
     /** Of the longer look the search is the first part; how far its proof is nobody can tell. */
     private static int percent(Effort effort, int built, int of) {
-        boolean thorough = effort.plans() == Effort.THOROUGH.plans();
-        int part = effort.proof() > 0 ? SEARCHED : thorough ? 0 : -1;
-        return part < 0 ? 0 : part + SEARCHED * built / of;
+        return effort.equals(Effort.NORMAL) ? 0 : (effort.proof() > 0 ? SEARCHED : 0) + SEARCHED * built / of;
     }
 
     private void progress(UUID id, int built, int of, Effort effort) {

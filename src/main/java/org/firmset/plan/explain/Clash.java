@@ -1,6 +1,7 @@
 package org.firmset.plan.explain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.firmset.plan.Effort;
@@ -20,9 +21,34 @@ public record Clash(List<Restriction> rules, boolean minimal, List<Restriction> 
     /** Most questions are answered at once; a proof may take the solver a moment. */
     public static final Effort EFFORT = Effort.forAny(60, 1, 1);
 
+    /**
+     * What it takes to be without a rule, the least first: a decision, then days, then things to borrow or buy, then hours
+     * of people. A rule of thumb, no source.
+     */
+    private static final List<Kind> BY_COST = List.of(
+            Kind.PIN,
+            Kind.LONGEST_WAIT,
+            Kind.IN_ONE_GO,
+            Kind.SPENDING,
+            Kind.LEAST_WAIT,
+            Kind.LEAD_TIME,
+            Kind.SHELF_LIFE,
+            Kind.DRY_ROOM,
+            Kind.TOOL,
+            Kind.SEASON,
+            Kind.POWER,
+            Kind.VEHICLES,
+            Kind.CREW,
+            Kind.HOURS);
+
     public Clash {
         rules = List.copyOf(rules);
         remedies = List.copyOf(remedies);
+    }
+
+    /** The remedy that takes the least, by rule of thumb. */
+    public Optional<Restriction> cheapest() {
+        return remedies.stream().min(Comparator.comparingInt(r -> BY_COST.indexOf(r.kind())));
     }
 
     /**

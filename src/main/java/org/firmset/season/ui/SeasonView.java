@@ -62,6 +62,7 @@ class SeasonView extends SeasonPage {
         Paragraph proof = new Paragraph(Proof.of(report));
         proof.addClassName("fs-proof");
         add(heading, figures(report), proof);
+        Proof.withoutSolver().map(Paragraph::new).ifPresent(this::add);
         opened().ifPresent(id -> add(
                 new AskPanel(seasons(), id, "What would each style make of it?", new Question.Styles()),
                 new AskPanel(seasons(), id, "Which change moved what?", new Question.Causes())));

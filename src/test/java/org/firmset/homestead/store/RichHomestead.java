@@ -223,7 +223,7 @@ final class RichHomestead {
     }
 
     private static Tool tool(String key, int i) {
-        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), i == 2);
+        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), true);
     }
 
     private static Vehicle vehicle(String key, int i) {

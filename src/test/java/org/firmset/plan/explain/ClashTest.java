@@ -62,6 +62,7 @@ class ClashTest {
                 .containsExactlyInAnyOrder(
                         new Restriction(Kind.LONGEST_WAIT, "pour-cut"), new Restriction(Kind.LEAST_WAIT, "pour-cut"));
         assertThat(clash.remedies()).isEqualTo(clash.rules());
+        assertThat(clash.cheapest()).contains(new Restriction(Kind.LONGEST_WAIT, "pour-cut"));
     }
 
     @Test

@@ -4,6 +4,8 @@ import com.google.ortools.Loader;
 
 /** The solver's native library. Thread-safe. */
 public final class SolverLibrary {
+    private static volatile boolean wanted = true;
+
     private SolverLibrary() {}
 
     /** Loads when it is first asked for: half a second that nobody waits for who does not need it. */
@@ -21,8 +23,13 @@ public final class SolverLibrary {
         }
     }
 
-    /** Whether it is there; looked for once. */
+    /** Whether it is there and wanted; looked for once. */
     public static boolean isThere() {
-        return Loaded.DONE;
+        return wanted && Loaded.DONE;
+    }
+
+    /** For those who want to do without it, as on a machine with little memory. */
+    public static void want(boolean isWanted) {
+        wanted = isWanted;
     }
 }
