@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -70,200 +71,114 @@ public record PlanningProblem(
 
     /** The same in another style. */
     public PlanningProblem withStyle(Style changed) {
-        return new PlanningProblem(
-                statusDate,
-                changed,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.style = changed);
     }
 
     /** The same with other trips. */
     public PlanningProblem withTrips(List<Trip> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                changed,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.trips = changed);
     }
 
     /** The same with other stages. */
     public PlanningProblem withStages(List<Stage> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                changed,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.stages = changed);
     }
 
     /** The same with other waits. */
     public PlanningProblem withWaits(List<Wait> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                changed,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.waits = changed);
     }
 
     /** The same with other materials. */
     public PlanningProblem withMaterials(List<Material> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                changed,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.materials = changed);
     }
 
     /** The same with other offers of suppliers. */
     public PlanningProblem withOffers(List<DeliveryOffer> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                changed,
-                site,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.offers = changed);
     }
 
     /** The same at another site. */
     public PlanningProblem withSite(Site changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                changed,
-                pins,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.site = changed);
     }
 
     /** The same with other pins. */
     public PlanningProblem withPins(List<Pin> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                changed,
-                tools,
-                spending,
-                former);
+        return with(parts -> parts.pins = changed);
     }
 
     /** The same with other tools. */
     public PlanningProblem withTools(List<Tool> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                changed,
-                spending,
-                former);
+        return with(parts -> parts.tools = changed);
     }
 
     /** The same with other limit to what is spent. */
     public PlanningProblem withSpending(@Nullable SpendingLimit changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                changed,
-                former);
+        return with(parts -> parts.spending = changed);
     }
 
     /** The same with other stages of a plan before. */
     public PlanningProblem withFormer(List<Former> changed) {
-        return new PlanningProblem(
-                statusDate,
-                style,
-                trips,
-                subprojects,
-                stages,
-                waits,
-                materials,
-                offers,
-                site,
-                pins,
-                tools,
-                spending,
-                changed);
+        return with(parts -> parts.former = changed);
+    }
+
+    private PlanningProblem with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return parts.build();
+    }
+
+    /** The parts of a problem while it is rewritten. They may contradict each other until it is built. */
+    public static final class Parts {
+        public LocalDate statusDate;
+        public Style style;
+        public List<Trip> trips;
+        public List<Subproject> subprojects;
+        public List<Stage> stages;
+        public List<Wait> waits;
+        public List<Material> materials;
+        public List<DeliveryOffer> offers;
+        public Site site;
+        public List<Pin> pins;
+        public List<Tool> tools;
+        public @Nullable SpendingLimit spending;
+        public List<Former> former;
+
+        public Parts(PlanningProblem of) {
+            statusDate = of.statusDate;
+            style = of.style;
+            trips = of.trips;
+            subprojects = of.subprojects;
+            stages = of.stages;
+            waits = of.waits;
+            materials = of.materials;
+            offers = of.offers;
+            site = of.site;
+            pins = of.pins;
+            tools = of.tools;
+            spending = of.spending;
+            former = of.former;
+        }
+
+        /** @throws IllegalArgumentException when its parts contradict each other */
+        public PlanningProblem build() {
+            return new PlanningProblem(
+                    statusDate,
+                    style,
+                    trips,
+                    subprojects,
+                    stages,
+                    waits,
+                    materials,
+                    offers,
+                    site,
+                    pins,
+                    tools,
+                    spending,
+                    former);
+        }
     }
 
     private static void requireOrder(LocalDate statusDate, List<Trip> trips) {

@@ -2,6 +2,7 @@ package org.firmset.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,115 +80,71 @@ public record Stage(
 
     /** The same with another crew. */
     public Stage withCrew(int changed) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                changed,
-                layout,
-                leastBlockQuarters,
-                mostBlockQuarters,
-                wattHoursPerHour,
-                shut,
-                needs,
-                tools,
-                startedOn,
-                finishedOn);
+        return with(parts -> parts.crew = changed);
     }
 
     /** The same with other rules for how its labour may lie. */
     public Stage withBlocks(Layout changed, int leastQuarters, int mostQuarters) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                crew,
-                changed,
-                leastQuarters,
-                mostQuarters,
-                wattHoursPerHour,
-                shut,
-                needs,
-                tools,
-                startedOn,
-                finishedOn);
+        return with(parts -> {
+            parts.layout = changed;
+            parts.leastBlockQuarters = leastQuarters;
+            parts.mostBlockQuarters = mostQuarters;
+        });
     }
 
     /** The same with another draw. */
     public Stage withWattHoursPerHour(long changed) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                crew,
-                layout,
-                leastBlockQuarters,
-                mostBlockQuarters,
-                changed,
-                shut,
-                needs,
-                tools,
-                startedOn,
-                finishedOn);
+        return with(parts -> parts.wattHoursPerHour = changed);
     }
 
     /** The same with other dates on which it is shut. */
     public Stage withShut(List<Shut> changed) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                crew,
-                layout,
-                leastBlockQuarters,
-                mostBlockQuarters,
-                wattHoursPerHour,
-                changed,
-                needs,
-                tools,
-                startedOn,
-                finishedOn);
+        return with(parts -> parts.shut = changed);
     }
 
     /** The same with other needs. */
     public Stage withNeeds(List<Need> changed) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                crew,
-                layout,
-                leastBlockQuarters,
-                mostBlockQuarters,
-                wattHoursPerHour,
-                shut,
-                changed,
-                tools,
-                startedOn,
-                finishedOn);
+        return with(parts -> parts.needs = changed);
     }
 
     /** The same with other tools. */
     public Stage withTools(List<ToolUse> changed) {
-        return new Stage(
-                id,
-                name,
-                subproject,
-                labourQuarters,
-                crew,
-                layout,
-                leastBlockQuarters,
-                mostBlockQuarters,
-                wattHoursPerHour,
-                shut,
-                needs,
-                changed,
-                startedOn,
-                finishedOn);
+        return with(parts -> parts.tools = changed);
+    }
+
+    private Stage with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        change.accept(parts);
+        return parts.stage();
+    }
+
+    /** What can be another in a stage that is otherwise the same. */
+    private final class Parts {
+        private int crew = Stage.this.crew;
+        private Layout layout = Stage.this.layout;
+        private int leastBlockQuarters = Stage.this.leastBlockQuarters;
+        private int mostBlockQuarters = Stage.this.mostBlockQuarters;
+        private long wattHoursPerHour = Stage.this.wattHoursPerHour;
+        private List<Shut> shut = Stage.this.shut;
+        private List<Need> needs = Stage.this.needs;
+        private List<ToolUse> tools = Stage.this.tools;
+
+        Stage stage() {
+            return new Stage(
+                    id,
+                    name,
+                    subproject,
+                    labourQuarters,
+                    crew,
+                    layout,
+                    leastBlockQuarters,
+                    mostBlockQuarters,
+                    wattHoursPerHour,
+                    shut,
+                    needs,
+                    tools,
+                    startedOn,
+                    finishedOn);
+        }
     }
 }

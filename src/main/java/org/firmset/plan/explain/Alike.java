@@ -39,7 +39,7 @@ final class Alike {
 
     /** The problem before, in the style and with the former plan of the one after. */
     PlanningProblem start() {
-        Rewrite draft = shared(before);
+        PlanningProblem.Parts draft = shared(before);
         Set<String> stages = Part.STAGES.keys(draft);
         draft.style = after.style();
         draft.former =
@@ -51,10 +51,10 @@ final class Alike {
         return shared(after).build();
     }
 
-    private Rewrite shared(PlanningProblem problem) {
-        Rewrite draft = new Rewrite(problem);
-        Rewrite was = new Rewrite(before);
-        Rewrite is = new Rewrite(after);
+    private PlanningProblem.Parts shared(PlanningProblem problem) {
+        PlanningProblem.Parts draft = new PlanningProblem.Parts(problem);
+        PlanningProblem.Parts was = new PlanningProblem.Parts(before);
+        PlanningProblem.Parts is = new PlanningProblem.Parts(after);
         draft.stages = both(Part.STAGES, draft, was, is, this::shutAlike);
         draft.waits = both(Part.WAITS, draft, was, is, Alike::leastAlike);
         return draft;
@@ -64,7 +64,12 @@ final class Alike {
         UnaryOperator<T> of(T was, T is);
     }
 
-    private static <T> List<T> both(Part<T> part, Rewrite draft, Rewrite before, Rewrite after, Joined<T> joined) {
+    private static <T> List<T> both(
+            Part<T> part,
+            PlanningProblem.Parts draft,
+            PlanningProblem.Parts before,
+            PlanningProblem.Parts after,
+            Joined<T> joined) {
         List<T> result = new ArrayList<>();
         for (T each : part.in(draft)) {
             Optional<T> was = part.one(before, part.key().apply(each));
@@ -136,8 +141,8 @@ final class Alike {
     }
 
     /** Writes as the problem after does what comes to the same in the draft. */
-    void writeAsAfter(Rewrite draft) {
-        Rewrite goal = new Rewrite(after);
+    void writeAsAfter(PlanningProblem.Parts draft) {
+        PlanningProblem.Parts goal = new PlanningProblem.Parts(after);
         Set<LocalDate> known = dates(draft.trips);
         known.retainAll(datesBefore);
         Part.STAGES.replace(
@@ -163,7 +168,7 @@ final class Alike {
     }
 
     /** Whether the table knows the site dates of a draft, so that no finish falls outside it that did not before. */
-    private boolean covers(Wait is, Rewrite draft) {
+    private boolean covers(Wait is, PlanningProblem.Parts draft) {
         return draft.trips.equals(after.trips())
                 || (is.least() instanceof LeastWait.ByFinishDate table
                         && dates(draft.trips).stream().allMatch(d -> knows(table, d)));
@@ -197,7 +202,7 @@ final class Alike {
                 && date.isBefore(table.first().plusDays(table.days().size()));
     }
 
-    private static void order(Rewrite draft, Rewrite goal) {
+    private static void order(PlanningProblem.Parts draft, PlanningProblem.Parts goal) {
         Part.SUBPROJECTS.order(draft, goal);
         Part.STAGES.order(draft, goal);
         Part.WAITS.order(draft, goal);

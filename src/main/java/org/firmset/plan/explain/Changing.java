@@ -16,20 +16,20 @@ import org.firmset.plan.Wait;
 
 /** Makes a single change in a problem. */
 final class Changing {
-    private final Rewrite draft;
-    private final Rewrite goal;
+    private final PlanningProblem.Parts draft;
+    private final PlanningProblem.Parts goal;
     private final Pair pair;
 
     Changing(PlanningProblem problem, Pair pair) {
         this.pair = pair;
-        draft = new Rewrite(problem);
-        goal = new Rewrite(pair.goal());
+        draft = new PlanningProblem.Parts(problem);
+        goal = new PlanningProblem.Parts(pair.goal());
     }
 
     /** @throws IllegalArgumentException when the change contradicts the rest of the problem */
     PlanningProblem change(ChangeKind kind, String id) {
         switch (kind) {
-            case TIME_WENT_ON -> new Passing(draft, new Rewrite(pair.start()), goal).apply();
+            case TIME_WENT_ON -> new Passing(draft, new PlanningProblem.Parts(pair.start()), goal).apply();
             case TRIP_ADDED, TRIP_CHANGED -> trip(id);
             case TRIP_GONE -> Part.TRIPS.remove(draft, t -> t.id().equals(id));
             case STAGE_ADDED -> addStage(id);
@@ -98,7 +98,7 @@ final class Changing {
     }
 
     private void changeStage(String id) {
-        Optional<Stage> was = Part.STAGES.one(new Rewrite(pair.aged()), id);
+        Optional<Stage> was = Part.STAGES.one(new PlanningProblem.Parts(pair.aged()), id);
         Optional<Stage> is = Part.STAGES.one(goal, id);
         if (was.isPresent() && is.isPresent()) {
             Part.STAGES.replace(draft, s -> s.id().equals(id) ? StageMerge.merge(s, was.get(), is.get()) : s);

@@ -27,8 +27,8 @@ record Pair(
         if (start.statusDate().equals(goal.statusDate())) {
             return start;
         }
-        Rewrite draft = new Rewrite(start);
-        new Passing(draft, new Rewrite(start), new Rewrite(goal)).apply();
+        PlanningProblem.Parts draft = new PlanningProblem.Parts(start);
+        new Passing(draft, new PlanningProblem.Parts(start), new PlanningProblem.Parts(goal)).apply();
         return draft.build();
     }
 }

@@ -15,6 +15,7 @@ import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Former;
 import org.firmset.plan.Material;
 import org.firmset.plan.Pin;
+import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
@@ -26,7 +27,10 @@ import org.firmset.plan.Wait;
  *
  * @param key what names an entry; several entries may have it, as the pins of one stage do
  */
-record Part<T>(Function<Rewrite, List<T>> read, BiConsumer<Rewrite, List<T>> write, Function<T, String> key) {
+record Part<T>(
+        Function<PlanningProblem.Parts, List<T>> read,
+        BiConsumer<PlanningProblem.Parts, List<T>> write,
+        Function<T, String> key) {
     static final Part<Trip> TRIPS = new Part<>(d -> d.trips, (d, list) -> d.trips = list, Trip::id);
     static final Part<Subproject> SUBPROJECTS =
             new Part<>(d -> d.subprojects, (d, list) -> d.subprojects = list, Subproject::id);
@@ -39,26 +43,26 @@ record Part<T>(Function<Rewrite, List<T>> read, BiConsumer<Rewrite, List<T>> wri
     static final Part<Tool> TOOLS = new Part<>(d -> d.tools, (d, list) -> d.tools = list, Tool::id);
     static final Part<Former> FORMER = new Part<>(d -> d.former, (d, list) -> d.former = list, Former::stage);
 
-    List<T> in(Rewrite draft) {
+    List<T> in(PlanningProblem.Parts draft) {
         return read.apply(draft);
     }
 
-    Set<String> keys(Rewrite draft) {
+    Set<String> keys(PlanningProblem.Parts draft) {
         Set<String> keys = new LinkedHashSet<>();
         in(draft).forEach(each -> keys.add(key.apply(each)));
         return keys;
     }
 
-    List<T> under(Rewrite draft, String wanted) {
+    List<T> under(PlanningProblem.Parts draft, String wanted) {
         return in(draft).stream().filter(each -> key.apply(each).equals(wanted)).toList();
     }
 
-    Optional<T> one(Rewrite draft, String wanted) {
+    Optional<T> one(PlanningProblem.Parts draft, String wanted) {
         return under(draft, wanted).stream().findFirst();
     }
 
     /** Makes what the draft has under a key that which the goal has: more, other, or nothing. */
-    void take(Rewrite draft, Rewrite goal, String wanted) {
+    void take(PlanningProblem.Parts draft, PlanningProblem.Parts goal, String wanted) {
         int place = place(draft, goal, wanted);
         List<T> list = new ArrayList<>(in(draft));
         list.removeIf(each -> key.apply(each).equals(wanted));
@@ -67,23 +71,23 @@ record Part<T>(Function<Rewrite, List<T>> read, BiConsumer<Rewrite, List<T>> wri
     }
 
     /** Takes from the goal what the draft does not have at all. */
-    void bring(Rewrite draft, Rewrite goal, Collection<String> wanted) {
+    void bring(PlanningProblem.Parts draft, PlanningProblem.Parts goal, Collection<String> wanted) {
         Set<String> known = keys(draft);
         keys(goal).stream()
                 .filter(k -> wanted.contains(k) && !known.contains(k))
                 .forEach(k -> take(draft, goal, k));
     }
 
-    void remove(Rewrite draft, Predicate<T> which) {
+    void remove(PlanningProblem.Parts draft, Predicate<T> which) {
         write.accept(draft, in(draft).stream().filter(which.negate()).toList());
     }
 
-    void replace(Rewrite draft, UnaryOperator<T> how) {
+    void replace(PlanningProblem.Parts draft, UnaryOperator<T> how) {
         write.accept(draft, in(draft).stream().map(how).toList());
     }
 
     /** Orders the draft as the goal is ordered; what the goal does not know comes last. */
-    void order(Rewrite draft, Rewrite goal) {
+    void order(PlanningProblem.Parts draft, PlanningProblem.Parts goal) {
         if (sameEntries(in(draft), in(goal))) {
             write.accept(draft, in(goal));
             return;
@@ -104,7 +108,7 @@ record Part<T>(Function<Rewrite, List<T>> read, BiConsumer<Rewrite, List<T>> wri
     }
 
     /** Where the draft has the key, or else behind the nearest entry that precedes it in the goal. */
-    private int place(Rewrite draft, Rewrite goal, String wanted) {
+    private int place(PlanningProblem.Parts draft, PlanningProblem.Parts goal, String wanted) {
         List<String> here = in(draft).stream().map(key).toList();
         int there = here.indexOf(wanted);
         if (there >= 0) {

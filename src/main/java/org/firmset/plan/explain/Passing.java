@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Material;
 import org.firmset.plan.Pin;
+import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
@@ -21,12 +22,12 @@ import org.firmset.plan.Wait;
  * over would be nothing but lost.
  */
 final class Passing {
-    private final Rewrite draft;
-    private final Rewrite was;
-    private final Rewrite is;
+    private final PlanningProblem.Parts draft;
+    private final PlanningProblem.Parts was;
+    private final PlanningProblem.Parts is;
     private final LocalDate date;
 
-    Passing(Rewrite draft, Rewrite was, Rewrite is) {
+    Passing(PlanningProblem.Parts draft, PlanningProblem.Parts was, PlanningProblem.Parts is) {
         this.draft = draft;
         this.was = was;
         this.is = is;
@@ -100,7 +101,7 @@ final class Passing {
     }
 
     /** Once the stage before is finished, a cure has a number of days instead of a table. */
-    static Wait afterFinish(Wait wait, Rewrite is) {
+    static Wait afterFinish(Wait wait, PlanningProblem.Parts is) {
         return Part.WAITS
                 .one(is, wait.id())
                 .filter(w -> w.from().equals(wait.from()))
@@ -108,7 +109,7 @@ final class Passing {
                 .orElse(wait);
     }
 
-    private static boolean isFinished(Rewrite in, String stage) {
+    private static boolean isFinished(PlanningProblem.Parts in, String stage) {
         return Part.STAGES.one(in, stage).map(Stage::finished).orElse(false);
     }
 
@@ -117,7 +118,7 @@ final class Passing {
     }
 
     /** Also brings the materials of which there was none before. */
-    static void takeStock(Rewrite draft, Rewrite is) {
+    static void takeStock(PlanningProblem.Parts draft, PlanningProblem.Parts is) {
         Site site = draft.site;
         draft.site = new Site(
                 site.dryStorageMillilitres(),

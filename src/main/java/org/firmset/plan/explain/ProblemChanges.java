@@ -79,8 +79,8 @@ public final class ProblemChanges {
     }
 
     private void gone(Part<?> part, ChangeKind kind) {
-        Set<String> kept = part.keys(new Rewrite(pair.goal()));
-        for (String id : part.keys(new Rewrite(reached))) {
+        Set<String> kept = part.keys(new PlanningProblem.Parts(pair.goal()));
+        for (String id : part.keys(new PlanningProblem.Parts(reached))) {
             if (!kept.contains(id)) {
                 make(kind, id);
             }
@@ -88,9 +88,9 @@ public final class ProblemChanges {
     }
 
     private <T> void addedOrChanged(Part<T> part, ChangeKind added, ChangeKind changed) {
-        Rewrite goal = new Rewrite(pair.goal());
+        PlanningProblem.Parts goal = new PlanningProblem.Parts(pair.goal());
         for (String id : part.keys(goal)) {
-            List<T> there = part.under(new Rewrite(reached), id);
+            List<T> there = part.under(new PlanningProblem.Parts(reached), id);
             if (!there.equals(part.under(goal, id))) {
                 make(there.isEmpty() ? added : changed, id);
             }
@@ -144,7 +144,7 @@ public final class ProblemChanges {
 
     /** A trip that takes the place of another with an id of its own is a change of that trip. */
     private ChangeKind kindOfTrip(String id) {
-        Rewrite goal = new Rewrite(pair.goal());
+        PlanningProblem.Parts goal = new PlanningProblem.Parts(pair.goal());
         Set<String> kept = Part.TRIPS.keys(goal);
         Trip trip = Part.TRIPS.one(goal, id).orElseThrow();
         boolean there = reached.trips().stream()

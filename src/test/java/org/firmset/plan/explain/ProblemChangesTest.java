@@ -19,7 +19,7 @@ class ProblemChangesTest {
     }
 
     private static PlanningProblem from(String statusDate, PlanningProblem problem) {
-        Rewrite draft = new Rewrite(problem);
+        PlanningProblem.Parts draft = new PlanningProblem.Parts(problem);
         draft.statusDate = LocalDate.parse(statusDate);
         return draft.build();
     }

@@ -43,7 +43,7 @@ final class RandomEdits {
     PlanningProblem edit(PlanningProblem problem, int times) {
         PlanningProblem edited = problem;
         for (int i = 0; i < times; i++) {
-            Rewrite draft = new Rewrite(edited);
+            PlanningProblem.Parts draft = new PlanningProblem.Parts(edited);
             once(draft);
             try {
                 edited = draft.build();
@@ -54,7 +54,7 @@ final class RandomEdits {
         return edited;
     }
 
-    private void once(Rewrite d) {
+    private void once(PlanningProblem.Parts d) {
         made++;
         switch (random.nextInt(24)) {
             case 0, 1 -> timeGoesOn(d);
@@ -83,7 +83,7 @@ final class RandomEdits {
         }
     }
 
-    private void timeGoesOn(Rewrite d) {
+    private void timeGoesOn(PlanningProblem.Parts d) {
         int days = between(1, 25);
         LocalDate date = d.statusDate.plusDays(days);
         d.statusDate = date;
@@ -120,7 +120,7 @@ final class RandomEdits {
         return stage(s, s.subproject(), left, s.crew(), needs, started, left == 0 ? day : null);
     }
 
-    private Stage changed(Stage s, Rewrite d) {
+    private Stage changed(Stage s, PlanningProblem.Parts d) {
         LocalDate day = d.statusDate.plusDays(between(0, 60));
         return switch (random.nextInt(5)) {
             case 0 ->
@@ -169,7 +169,7 @@ final class RandomEdits {
                 finishedOn);
     }
 
-    private void addStage(Rewrite d) {
+    private void addStage(PlanningProblem.Parts d) {
         String id = "stage of edit " + made;
         String other = one(d.stages).id();
         Stage stage = new Stage(
@@ -195,7 +195,7 @@ final class RandomEdits {
         }
     }
 
-    private void removeStage(Rewrite d) {
+    private void removeStage(PlanningProblem.Parts d) {
         if (d.stages.size() > 1) {
             String id = one(d.stages).id();
             Part.STAGES.remove(d, s -> s.id().equals(id));
@@ -205,7 +205,7 @@ final class RandomEdits {
         }
     }
 
-    private void addWait(Rewrite d) {
+    private void addWait(PlanningProblem.Parts d) {
         d.waits = plus(d.waits, wait(one(d.stages).id(), one(d.stages).id()));
     }
 
@@ -230,7 +230,7 @@ final class RandomEdits {
         return new Pin(stage, Set.of(LocalDate.parse("2027-05-10").plusDays(between(0, 60))), "edit " + made);
     }
 
-    private void material(Rewrite d) {
+    private void material(PlanningProblem.Parts d) {
         switch (random.nextInt(3)) {
             case 0 -> d.materials = without(d.materials);
             case 1 ->
@@ -261,7 +261,7 @@ final class RandomEdits {
                 o.id(), o.name(), o.materials(), o.grams(), o.earliest().plusDays(3), o.weekdays(), o.cents() + 500);
     }
 
-    private void site(Rewrite d) {
+    private void site(PlanningProblem.Parts d) {
         Site s = d.site;
         d.site = switch (random.nextInt(3)) {
             case 0 ->
@@ -276,7 +276,7 @@ final class RandomEdits {
         };
     }
 
-    private static Site stocked(Rewrite d, List<StockLot> stock) {
+    private static Site stocked(PlanningProblem.Parts d, List<StockLot> stock) {
         Site s = d.site;
         return new Site(
                 s.dryStorageMillilitres(),
@@ -286,11 +286,11 @@ final class RandomEdits {
                 stock);
     }
 
-    private StockLot lot(Rewrite d) {
+    private StockLot lot(PlanningProblem.Parts d) {
         return new StockLot(one(d.materials).id(), between(1, 9), d.statusDate.minusDays(1));
     }
 
-    private void tools(Rewrite d) {
+    private void tools(PlanningProblem.Parts d) {
         d.tools = switch (random.nextInt(3)) {
             case 0 -> without(d.tools);
             case 1 -> plus(d.tools, new Tool("tool of edit " + made, "New", 1));
@@ -298,7 +298,7 @@ final class RandomEdits {
         };
     }
 
-    private void subprojects(Rewrite d) {
+    private void subprojects(PlanningProblem.Parts d) {
         d.subprojects = switch (random.nextInt(3)) {
             case 0 -> without(d.subprojects);
             case 1 -> plus(d.subprojects, new Subproject("subproject of edit " + made, "New", 2, null));
@@ -306,7 +306,7 @@ final class RandomEdits {
         };
     }
 
-    private void otherwise(Rewrite d) {
+    private void otherwise(PlanningProblem.Parts d) {
         d.stages = shuffled(d.stages);
         d.waits = shuffled(d.waits);
         d.pins = shuffled(d.pins);
@@ -314,7 +314,7 @@ final class RandomEdits {
         d.style = one(List.of(Style.values()));
     }
 
-    private void swapTwoTrips(Rewrite d) {
+    private void swapTwoTrips(PlanningProblem.Parts d) {
         if (d.trips.size() > 1) {
             int at = random.nextInt(d.trips.size() - 1);
             List<Trip> trips = new ArrayList<>(d.trips);
