@@ -46,7 +46,7 @@ final class BenchEdits {
                 "| median | | | %s | %s | |%n%n",
                 Median.millis(edits.stream().map(Edit::first)),
                 Median.millis(edits.stream().map(Edit::whole)));
-        out.printf("The plan before is at hand as a start for the search, as it is on the pages.%n%n");
+        out.printf("The plan before is at hand as a start for the search.%n%n");
         return edits.stream().noneMatch(Edit::breaks);
     }
 
