@@ -46,6 +46,10 @@ public final class Commands {
               FIRMSET_HOME                folder of the data (default: ~/.firmset)
               FIRMSET_PORT                port of the web pages (default: 8765)
               FIRMSET_DB_URL              JDBC address of a PostgreSQL database to use in place of the embedded one
+              FIRMSET_PLANNER_PLANS       plans the longer look behind the pages builds (default: 5000)
+              FIRMSET_PLANNER_PROOF       how hard it looks for a proof, about so many seconds; 0 for simple bounds only
+                                          (default: 4)
+              FIRMSET_PLANNER_SOLVER      false to plan without the solver's library, which takes memory (default: true)
             """;
 
     private final PrintStream out;

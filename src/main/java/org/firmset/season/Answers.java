@@ -87,7 +87,7 @@ public final class Answers {
     private List<String> found(Unlocks.Finding finding, String done) {
         if (finding.possible().isPresent()) {
             return List.of("There is a plan with it " + done
-                    + ", all others finishing when they do: a longer look will find it.");
+                    + ", all others finishing when they do. Pin it to that date to have it so.");
         }
         List<String> result = new ArrayList<>();
         result.add(

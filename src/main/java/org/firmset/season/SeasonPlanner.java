@@ -44,16 +44,14 @@ public final class SeasonPlanner {
      * @throws BrokenPlan when the planner made a plan that breaks a rule; it is not shown
      */
     public Result plan(Homestead homestead, LocalDate statusDate, Style style, Effort effort) {
-        return plan(homestead, statusDate, style, effort, (built, of) -> {}, new Stop());
+        return plan(homestead, statusDate, style, List.of(), effort, (built, of) -> {}, new Stop());
     }
 
-    /** The same, telling on the way how far it is; what comes of it after a stop is to be thrown away. */
-    public Result plan(
-            Homestead homestead, LocalDate statusDate, Style style, Effort effort, Progress progress, Stop stop) {
-        return plan(homestead, statusDate, style, List.of(), effort, progress, stop);
-    }
-
-    /** @param former where the plan before had the stages; ids that the homestead does not have any more are left out */
+    /**
+     * The same, telling on the way how far it is; what comes of it after a stop is to be thrown away.
+     *
+     * @param former where the plan before had the stages; ids that the homestead does not have any more are left out
+     */
     public Result plan(
             Homestead homestead,
             LocalDate statusDate,

@@ -296,7 +296,7 @@ public class Seasons {
             if (looked > shown.percent() && !shown.last()) {
                 tell(id, new SeasonState.Planned(shown.report(), shown.homestead(), shown.moved(), false, looked));
             }
-        } else {
+        } else if (states.get(id) instanceof SeasonState.Planning) {
             tell(id, new SeasonState.Planning(lastReport(id), percent));
         }
     }

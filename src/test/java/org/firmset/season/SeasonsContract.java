@@ -101,36 +101,7 @@ abstract class SeasonsContract {
     }
 
     private Changes.Change changeStage(String key, long version, java.util.function.UnaryOperator<Stage> how) {
-        return program.getBean(Changes.class).change(demo, version, h -> withStage(h, key, how));
-    }
-
-    private static Homestead withStage(Homestead h, String key, java.util.function.UnaryOperator<Stage> how) {
-        List<Stage> stages = h.stages().stream()
-                .map(s -> s.key().equals(key) ? how.apply(s) : s)
-                .toList();
-        return h.withStages(stages);
-    }
-
-    private static Stage withCrew(Stage s, int crew) {
-        return new Stage(
-                s.key(),
-                s.name(),
-                s.subproject(),
-                s.labour(),
-                crew,
-                s.layout(),
-                s.leastBlock(),
-                s.mostPerDay(),
-                s.energyPerHour(),
-                s.tools(),
-                s.season(),
-                s.notBefore(),
-                s.notAfter(),
-                s.conditions(),
-                s.needs(),
-                s.hazards(),
-                s.progress(),
-                s.note());
+        return program.getBean(Changes.class).change(demo, version, h -> StageCopies.withStage(h, key, how));
     }
 
     @Test
@@ -147,7 +118,7 @@ abstract class SeasonsContract {
         keptReport(r -> true);
         List<SeasonState> heard = new ArrayList<>();
         Seasons.Listening listening = seasons().listen(demo, heard::add);
-        changeStage("cabin-flue", kept().version(), s -> withCrew(s, 2));
+        changeStage("cabin-flue", kept().version(), s -> StageCopies.withCrew(s, 2));
         keptReport(r -> true);
         listening.end();
         assertThat(heard).hasAtLeastOneElementOfType(SeasonState.Planning.class);
@@ -157,7 +128,7 @@ abstract class SeasonsContract {
     @Test
     void aHomesteadWithoutAPlanKeepsTheLastOneAndNamesTheObstacle() {
         SeasonReport before = keptReport(r -> true);
-        changeStage("cabin-flue", kept().version(), s -> withCrew(s, 40));
+        changeStage("cabin-flue", kept().version(), s -> StageCopies.withCrew(s, 40));
         SeasonState state = await(s -> s instanceof SeasonState.NoPlan);
         assertThat(state.report()).isEqualTo(before);
         assertThat(((SeasonState.NoPlan) state).obstacles())
@@ -220,8 +191,8 @@ abstract class SeasonsContract {
     @Test
     void aChangeOfAnOldVersionIsOutdatedAndNothingIsStored() {
         long version = kept().version();
-        changeStage("cabin-flue", version, s -> withCrew(s, 2));
-        Changes.Change late = changeStage("cabin-flue", version, s -> withCrew(s, 3));
+        changeStage("cabin-flue", version, s -> StageCopies.withCrew(s, 2));
+        Changes.Change late = changeStage("cabin-flue", version, s -> StageCopies.withCrew(s, 3));
         assertThat(late).isInstanceOf(Changes.Change.Outdated.class);
         assertThat(kept().homestead().stages())
                 .filteredOn(s -> s.key().equals("cabin-flue"))

@@ -103,7 +103,7 @@ final class LaneBound {
         return leastSums()[last.length - 1] + rest();
     }
 
-    int[] noDeadlines() {
+    private int[] noDeadlines() {
         int[] none = new int[model.laneIndex.size()];
         Arrays.fill(none, model.dayCount() - 1);
         return none;

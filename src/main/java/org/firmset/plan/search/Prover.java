@@ -9,9 +9,9 @@ import org.firmset.trade.takeoff.cutting.SolverLibrary;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Asks how much better than the best plan known any plan could be. First by windows alone, then by CP-SAT on the problem
- * without its loads; the order CP-SAT finds is tried as a plan as well. Without the solver's library the simple bounds
- * serve.
+ * Asks how much better than the best plan known any plan could be. First by windows and by sets of subprojects, then by
+ * CP-SAT on a problem that every plan solves; what CP-SAT finds guides the builder to plans as well. Without the solver's
+ * library the bounds in Java serve.
  */
 final class Prover {
     /**
@@ -70,17 +70,8 @@ final class Prover {
 
     /** Looks for a plan where the search found none; false when there is still none. */
     private boolean findAny(int work) {
-        Answer answer = solve(windows, Answer.NO_LIMIT, work, false);
+        Answer answer = ask(windows, Answer.NO_LIMIT, work);
         impossible = answer.isImpossible(Answer.NO_LIMIT);
-        if (answer.guide() != null) {
-            follow(answer.guide());
-            if (bestScore.unplaced() > 0 && !stop.isStopped()) {
-                Guide guide = solve(windows, Answer.NO_LIMIT, work, true).guide();
-                if (guide != null) {
-                    follow(guide);
-                }
-            }
-        }
         return bestScore.unplaced() == 0;
     }
 
@@ -94,23 +85,45 @@ final class Prover {
     }
 
     private long look(int work) {
-        LaneBound lanes = new LaneBound(model, windows, stop);
         long limit = bestScore.first() - 1;
-        long bound = style == Style.SOONEST ? lanes.sharpened(bestScore.first()) : 0;
+        if (style != Style.SOONEST) {
+            return SolverLibrary.isThere() ? ask(windows, limit, work).bound() : 0;
+        }
+        LaneBound lanes = new LaneBound(model, windows, stop);
+        long bound = lanes.sharpened(bestScore.first());
         if (stop.isStopped() || bound > limit || !SolverLibrary.isThere()) {
             return bound;
         }
-        int[] deadlines = style == Style.SOONEST ? lanes.tightest(limit) : lanes.noDeadlines();
+        int[] deadlines = lanes.tightest(limit);
         Windows tight = deadlines == null ? windows : new Windows(model, deadlines);
-        if (deadlines == null || tight.areEmpty()) {
-            return limit + 1;
-        }
+        return deadlines == null || tight.areEmpty()
+                ? limit + 1
+                : Math.max(bound, ask(tight, limit, work).bound());
+    }
+
+    /**
+     * Asks the solver for the best within a limit and follows what it finds. Where single packs spoil that, a solution
+     * that leaves them room may be built instead.
+     */
+    private Answer ask(Windows tight, long limit, int work) {
         Answer answer = solve(tight, limit, work, false);
         if (answer.guide() != null) {
             follow(answer.guide());
-            followCarefully(tight, answer, limit, work);
+            boolean better =
+                    bestScore.unplaced() > 0 || (limit < Answer.NO_LIMIT && bestScore.first() > answer.bound());
+            Guide guide = better && !stop.isStopped()
+                    ? solve(
+                                    tight,
+                                    bestScore.unplaced() > 0 ? limit : Math.min(limit, bestScore.first() - 1),
+                                    work,
+                                    true)
+                            .guide()
+                    : null;
+            if (guide != null) {
+                follow(guide);
+            }
         }
-        return Math.max(bound, answer.bound());
+        return answer;
     }
 
     private Answer solve(Windows tight, long limit, int work, boolean careful) {
@@ -119,17 +132,6 @@ final class Prover {
         }
         Relaxed relaxed = new Relaxed(model, tight, style, careful);
         return relaxed.isTooLarge() ? Answer.NONE : relaxed.upTo(limit, work, stop);
-    }
-
-    /** Where single packs decide, a solution that leaves them room may be built when the best one may not. */
-    private void followCarefully(Windows tight, Answer best, long limit, int work) {
-        if (bestScore.first() > best.bound() && !stop.isStopped()) {
-            Guide guide = solve(tight, Math.min(limit, bestScore.first() - 1), work, true)
-                    .guide();
-            if (guide != null) {
-                follow(guide);
-            }
-        }
     }
 
     /** Builds plans as the guide suggests, and in its order; with and without the trips that it leaves out. */

@@ -17,9 +17,9 @@ import org.firmset.plan.Style;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The planning problem without its loads: labour, days, waits, crews, seasons, pins and power by the hard rules, masses
- * and volumes only weighed against all runs together. Every plan keeps these, so what CP-SAT proves of them holds of
- * every plan; the order it finds is a guide for the builder, which knows the loads.
+ * The planning problem with its loads only as {@link RelaxedLoads} sees them: labour, days, waits, crews, seasons, pins,
+ * tools and power by the hard rules. Every plan keeps these, so what CP-SAT proves of them holds of every plan; the
+ * solution it finds is a guide for the builder, which knows single packs.
  *
  * <p>Variables exist only inside the windows that a plan better than the best one known must keep.
  */
@@ -213,14 +213,31 @@ final class Relaxed {
     private void link() {
         for (int s = 0; s < model.stageCount; s++) {
             for (Link link : model.before.get(s)) {
-                if (!link.fromIsDone() && !model.stage(s).finished()) {
+                boolean judged = link.hasMost() && model.stage(s).startedOn() == null;
+                if (model.stage(s).finished()) {
+                    continue;
+                }
+                if (!link.fromIsDone()) {
                     order(link);
-                    if (link.hasMost() && model.stage(s).startedOn() == null) {
-                        startInTime(link);
-                    }
+                }
+                if (judged && link.fromIsDone()) {
+                    cp.addBoolOr(worksBy(s, link.latestEpoch(0)));
+                } else if (judged) {
+                    startInTime(link);
                 }
             }
         }
+    }
+
+    /** The days on which a stage may work up to a date. */
+    private List<Literal> worksBy(int s, int epoch) {
+        List<Literal> days = new ArrayList<>();
+        for (int d = 0; d < model.dayCount() && model.dayEpoch[d] <= epoch; d++) {
+            if (works[s][d] != null) {
+                days.add(works[s][d]);
+            }
+        }
+        return days;
     }
 
     private void order(Link link) {
@@ -256,13 +273,8 @@ final class Relaxed {
                 continue;
             }
             exact(link.from, d, finished);
-            List<Literal> ways = new ArrayList<>();
+            List<Literal> ways = worksBy(link.to, link.latestEpoch(model.dayEpoch[d]));
             ways.add(finished.not());
-            for (int e = 0; e < model.dayCount() && model.dayEpoch[e] <= link.latestEpoch(model.dayEpoch[d]); e++) {
-                if (works[link.to][e] != null) {
-                    ways.add(works[link.to][e]);
-                }
-            }
             cp.addBoolOr(ways);
         }
     }

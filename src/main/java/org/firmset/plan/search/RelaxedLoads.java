@@ -300,7 +300,7 @@ final class RelaxedLoads {
     private void carry(int t) {
         Rig rig = model.trip(t).rig();
         long spare = careful ? rig.bays().size() * heaviestPack() : 0;
-        long most = Math.clamp(Math.ceilDiv(Weights.mostGrams(rig) - spare, UNIT_GRAMS), 0, MOST_UNITS);
+        long most = Math.clamp(Math.ceilDiv(Payload.mostGrams(rig) - spare, UNIT_GRAMS), 0, MOST_UNITS);
         LinearExprBuilder carried = LinearExpr.newBuilder();
         for (int g = 0; g < groups.size(); g++) {
             carried.add(own[g][t]);
@@ -359,7 +359,10 @@ final class RelaxedLoads {
         }
     }
 
-    /** On a day no more is used than came within the shelf life before it; each day by itself. */
+    /**
+     * On a day no more is used than came within the shelf life before it; each day by itself. Whole packs are used up
+     * ahead of the work, so that of a stage in progress a pack less may be used on a day than its share.
+     */
     private void useInTime(int g) {
         int shelfLife = groups.get(g).way().shelfLifeDays();
         if (shelfLife >= model.dayEpoch[model.dayCount() - 1] - model.dayEpoch[0]) {
@@ -380,7 +383,7 @@ final class RelaxedLoads {
                     rest.addTerm(brought.getValue(), -1);
                 }
             }
-            cp.addLessOrEqual(rest, stock(g));
+            cp.addLessOrEqual(rest, stock(g) + (careful ? 0 : lastPacks(g, model.tripOfDay[d])));
         }
     }
 
@@ -461,20 +464,29 @@ final class RelaxedLoads {
 
     /** What may be used up of a group by a day beyond the shares of the work done. */
     private long slack(int g, int t) {
-        long sum = 0;
+        long rounding = 0;
         for (int s = 0; s < model.stageCount; s++) {
             Stage stage = model.stage(s);
             if (uses[g][s].whole() > 0) {
-                sum += 1 + (stage.layout() == Layout.IN_ONE_GO ? 0 : stage.labourQuarters());
-                boolean open = stage.layout() != Layout.IN_ONE_GO
-                        && windows.earliestEpoch(s) <= model.dayEpoch[model.lastDayOfTrip[t]]
-                        && windows.latestFinishDay(s) >= model.firstDayOfTrip[t];
-                for (int n = 0; open && n < model.needMaterial[s].length; n++) {
-                    int m = model.needMaterial[s][n];
-                    sum += groups.get(g).materials().contains(m)
-                            ? Math.ceilDiv(model.material(m).grams(), UNIT_GRAMS)
-                            : 0;
-                }
+                rounding += 1 + (stage.layout() == Layout.IN_ONE_GO ? 0 : stage.labourQuarters());
+            }
+        }
+        return rounding + lastPacks(g, t);
+    }
+
+    /** A pack of each material of a group for each stage that may be in progress on a trip. */
+    private long lastPacks(int g, int t) {
+        long sum = 0;
+        for (int s = 0; s < model.stageCount; s++) {
+            boolean open = uses[g][s].whole() > 0
+                    && model.stage(s).layout() != Layout.IN_ONE_GO
+                    && windows.earliestEpoch(s) <= model.dayEpoch[model.lastDayOfTrip[t]]
+                    && windows.latestFinishDay(s) >= model.firstDayOfTrip[t];
+            for (int n = 0; open && n < model.needMaterial[s].length; n++) {
+                int m = model.needMaterial[s][n];
+                sum += groups.get(g).materials().contains(m)
+                        ? Math.ceilDiv(model.material(m).grams(), UNIT_GRAMS)
+                        : 0;
             }
         }
         return sum;

@@ -119,6 +119,8 @@ final class Rigid {
             for (Link link : model.before.get(s)) {
                 if (start[link.from] != null && start[s] != null) {
                     link(link, start[link.from], start[s]);
+                } else if (start[s] != null && link.hasMost() && model.stage(s).startedOn() == null) {
+                    cp.addLessOrEqual(start[s], model.dayFrom(link.latestEpoch(0) + 1) - 1L);
                 }
             }
         }

@@ -234,8 +234,7 @@ class BadInputTest {
                 problem.wait("s" + (s - 10), "s" + s, 3);
             }
         }
-        return problem.offer(
-                new DeliveryOffer("quarry", "Quarry", Set.of("sand"), 1_000_000, Problems.STATUS_DATE, ANY_DAY, 5_000));
+        return problem.offer(quarry(1_000_000, 5_000));
     }
 
     private static Problems fromAllToAll(int mostDays) {
@@ -511,40 +510,19 @@ class BadInputTest {
                         "supplier's truck",
                         () -> weekends(4)
                                 .material("sand", m -> m.grams(1_000_000))
-                                .offer(new DeliveryOffer(
-                                        "quarry",
-                                        "Quarry",
-                                        Set.of("sand"),
-                                        Long.MAX_VALUE,
-                                        Problems.STATUS_DATE,
-                                        ANY_DAY,
-                                        10))
+                                .offer(quarry(Long.MAX_VALUE, 10))
                                 .stage("dig", 8, s -> s.needs("sand", 30))),
                 either(
                         "supplier's truck and its packs",
                         () -> weekends(4)
                                 .material("sand", m -> m.grams(GREAT))
-                                .offer(new DeliveryOffer(
-                                        "quarry",
-                                        "Quarry",
-                                        Set.of("sand"),
-                                        Long.MAX_VALUE,
-                                        Problems.STATUS_DATE,
-                                        ANY_DAY,
-                                        10))
+                                .offer(quarry(Long.MAX_VALUE, 10))
                                 .stage("dig", 8, s -> s.needs("sand", 30))),
                 either(
                         "supplier's fee",
                         () -> weekends(4)
                                 .material("sand", m -> m.grams(1_000_000))
-                                .offer(new DeliveryOffer(
-                                        "quarry",
-                                        "Quarry",
-                                        Set.of("sand"),
-                                        2_000_000,
-                                        Problems.STATUS_DATE,
-                                        ANY_DAY,
-                                        GREAT))
+                                .offer(quarry(2_000_000, GREAT))
                                 .stage("dig", 8, s -> s.needs("sand", 30))),
                 plan(
                         "share over a whole",
@@ -641,5 +619,9 @@ class BadInputTest {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    private static DeliveryOffer quarry(long grams, long cents) {
+        return new DeliveryOffer("quarry", "Quarry", Set.of("sand"), grams, Problems.STATUS_DATE, ANY_DAY, cents);
     }
 }
