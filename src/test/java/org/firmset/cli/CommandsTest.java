@@ -50,7 +50,7 @@ class CommandsTest {
         assertThat(run("plan", DEMO, "--date", "2027-03-01", "--proof", "1")).isZero();
         assertThat(printed())
                 .contains(
-                        "Proven: no plan is sooner by more than",
+                        "Proven: no plan finishes sooner",
                         "TRIP 1",
                         "CRITICAL PATH of Cabin",
                         "Proven: no plan needs fewer than");
