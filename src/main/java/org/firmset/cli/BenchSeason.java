@@ -7,15 +7,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
-import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
@@ -24,6 +21,9 @@ import org.firmset.plan.Subproject;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 import org.firmset.plan.WaitKind;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /**
  * Made-up planning problems of realistic shape for measuring: three to five subprojects, chains of stages with a few

@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Shut;
 import org.firmset.plan.Site;
@@ -25,6 +24,7 @@ import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 import org.firmset.plan.WaitKind;
+import org.firmset.trade.haul.Rig;
 
 /**
  * Reads open scheduling instances as planning problems: a job is a stage of unbroken days on a calendar in which every

@@ -2,6 +2,7 @@ package org.firmset.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.trade.haul.Rig;
 
 /**
  * Consecutive days on site, the drive there and back included.

@@ -13,10 +13,10 @@ import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
-import org.firmset.plan.Bay;
-import org.firmset.plan.MassLimit;
-import org.firmset.plan.Rig;
+import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.CargoRoom;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /** What the people of a trip drive, as far as cargo goes. */
 final class RigWriter {

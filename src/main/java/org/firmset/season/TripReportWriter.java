@@ -14,11 +14,9 @@ import org.firmset.homestead.Stage;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Mass;
-import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.Load;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Run;
 import org.firmset.plan.RunKind;
@@ -26,6 +24,8 @@ import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Trip;
 import org.firmset.plan.WorkBlock;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
 import org.jspecify.annotations.Nullable;
 
 /** Writes the trips of a plan: work, runs, power and money of each. */

@@ -4,6 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /** A trip for a test, plain until told otherwise. All its days are alike but for their sun. */
 public final class TripDraft {

@@ -13,12 +13,12 @@ import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
+import org.firmset.trade.haul.Rig;
 
 /** Works out anew whether what an obstacle says is so, and that its figures show it. */
 final class ObstacleTruth {

@@ -6,14 +6,14 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.firmset.plan.Bay;
 import org.firmset.plan.Load;
-import org.firmset.plan.MassLimit;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Rule;
 import org.firmset.plan.Run;
 import org.firmset.plan.RunKind;
 import org.firmset.plan.Trip;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /** Rule 5, loads: whole packs in bays that are long and large enough, under every limit on mass. */
 final class LoadRules {

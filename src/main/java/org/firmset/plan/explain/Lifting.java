@@ -8,16 +8,16 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import org.firmset.plan.Bay;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.Material;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.Rig;
 
 /** Takes rules out of a problem. A problem with fewer rules has every plan that the whole one has, and maybe more. */
 public final class Lifting {

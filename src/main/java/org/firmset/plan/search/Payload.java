@@ -2,8 +2,8 @@ package org.firmset.plan.search;
 
 import java.util.List;
 import java.util.Map;
-import org.firmset.plan.MassLimit;
-import org.firmset.plan.Rig;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /** The most a rig carries, however its load is shared over its bays. */
 final class Payload {

@@ -11,14 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Rule;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
@@ -26,6 +23,9 @@ import org.firmset.plan.SpendingLimit;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
 import org.firmset.plan.Trip;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /**
  * Keeps sums within what a computer's whole numbers hold. What all stages together could ever take is added up exactly;

@@ -18,9 +18,9 @@ import java.util.stream.Collectors;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Material;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
+import org.firmset.trade.haul.Rig;
 import org.jspecify.annotations.Nullable;
 
 /**

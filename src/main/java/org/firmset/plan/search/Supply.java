@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.Material;
-import org.firmset.plan.Rig;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 
 /**
  * Where packs come from. Sources are numbered: first the lots on site, then for each trip its arrival run and its extra

@@ -9,12 +9,12 @@ import static org.firmset.plan.check.Verdicts.keepsEveryRule;
 
 import java.util.List;
 import java.util.Map;
-import org.firmset.plan.Bay;
 import org.firmset.plan.Load;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.Problems;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Rule;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

@@ -13,16 +13,13 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.firmset.plan.Bay;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Former;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
-import org.firmset.plan.MassLimit;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Rig;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.SpendingLimit;
@@ -35,6 +32,9 @@ import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 import org.firmset.plan.WaitKind;
+import org.firmset.trade.haul.Bay;
+import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Rig;
 import org.jspecify.annotations.Nullable;
 
 /**

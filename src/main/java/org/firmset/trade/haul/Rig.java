@@ -1,4 +1,4 @@
-package org.firmset.plan;
+package org.firmset.trade.haul;
 
 import java.util.List;
 

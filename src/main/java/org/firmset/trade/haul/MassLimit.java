@@ -1,4 +1,4 @@
-package org.firmset.plan;
+package org.firmset.trade.haul;
 
 import java.util.Map;
 
@@ -12,7 +12,9 @@ import java.util.Map;
 public record MassLimit(String name, long grams, Map<String, Integer> sharePermille) {
     public MassLimit {
         sharePermille = Map.copyOf(sharePermille);
-        Require.notNegative(grams, "grams", "limit", name);
+        if (grams < 0) {
+            throw new IllegalArgumentException("grams [%d] of limit [%s] must not be negative".formatted(grams, name));
+        }
     }
 
     public int shareOf(String bay) {

@@ -1,4 +1,4 @@
-package org.firmset.plan;
+package org.firmset.trade.haul;
 
 /**
  * A place in a rig that takes cargo: the bed of a pickup, the deck of a trailer.
