@@ -45,7 +45,7 @@ public final class ConstructivePlanner implements Planner {
         if (stop.isStopped()) {
             return stopped(model);
         }
-        Prover.Result proven = Prover.prove(model, windows, genes, effort, stop);
+        Prover.Result proven = Prover.prove(model, windows.sharing(), genes, effort, stop);
         if (stop.isStopped()) {
             return stopped(model);
         }

@@ -14,6 +14,8 @@ final class LaneBound {
     private static final int MOST_LANES = 7;
     private static final int MOST_PASSES = 4;
     private static final long MOST_LOOKS = 20_000_000;
+    private static final long LOOKS_PER_WORK = 40_000_000;
+    private static final int MOST_PARTS_PER_WORK = 60;
     private static final long QUARTERS = 4;
 
     private final Model model;
@@ -27,6 +29,9 @@ final class LaneBound {
 
     /** For each set of open subprojects the earliest site day on which it can be finished. */
     private final int[] last;
+
+    /** For each subproject a day before which it is taken not to be finished, while one part of all plans is looked at. */
+    private final int[] least;
 
     LaneBound(Model model, Windows windows, Stop stop) {
         this.model = model;
@@ -44,7 +49,10 @@ final class LaneBound {
         addUp();
         last = new int[1 << open.length];
         Arrays.fill(last, -1);
+        least = new int[model.laneIndex.size()];
     }
+
+    private int partsLeft;
 
     private int[] openLanes() {
         int[] lanes = new int[model.laneIndex.size()];
@@ -59,12 +67,17 @@ final class LaneBound {
 
     /** Fewer where each set of them takes long to look at. */
     private int mostLanes() {
-        long each = 1 + (long) model.dayCount() * model.dayCount() + model.stageCount + model.linkCount();
+        long each = looks();
         int lanes = MOST_LANES;
         while (lanes > 1 && (each << lanes) > MOST_LOOKS) {
             lanes--;
         }
         return lanes;
+    }
+
+    /** How much there is to look at for one set of subprojects. */
+    private long looks() {
+        return 1 + (long) model.dayCount() * model.dayCount() + model.stageCount + model.linkCount();
     }
 
     private void addUp() {
@@ -138,7 +151,8 @@ final class LaneBound {
             sums[set] = Long.MAX_VALUE;
             for (int i = 0; i < open.length; i++) {
                 if ((set & 1 << i) != 0) {
-                    sums[set] = Math.min(sums[set], sums[set & ~(1 << i)] + model.weight(open[i]) * days(last[set]));
+                    long days = days(Math.max(last[set], least[open[i]]));
+                    sums[set] = Math.min(sums[set], sums[set & ~(1 << i)] + model.weight(open[i]) * days);
                 }
             }
         }
@@ -198,7 +212,7 @@ final class LaneBound {
                 until[open[i]] = Math.min(until[open[i]], day);
             }
         }
-        Windows tight = new Windows(model, until);
+        Windows tight = windows.until(until);
         if (tight.areEmpty()) {
             return true;
         }
@@ -287,11 +301,6 @@ final class LaneBound {
         return false;
     }
 
-    /** Whether no plan has a sum of at most this. */
-    boolean refutes(long target) {
-        return tightest(target) == null;
-    }
-
     /**
      * Site days after which no subproject finishes in a plan of at most this sum, drawn as tight as the sets allow.
      *
@@ -299,38 +308,124 @@ final class LaneBound {
      */
     int @Nullable [] tightest(long target) {
         int[] before = last.clone();
-        int[] deadlines = deadlines(target);
-        boolean refuted = false;
-        for (int pass = 0; pass < MOST_PASSES && !refuted; pass++) {
+        int[] deadlines = narrowed(target, noDeadlines());
+        // what was raised holds for plans of this sum only
+        System.arraycopy(before, 0, last, 0, last.length);
+        return deadlines;
+    }
+
+    /** Raises what the target and the latest finishes allow to raise; null when that refutes the target. */
+    private int @Nullable [] narrowed(long target, int[] latest) {
+        int[] deadlines = sooner(deadlines(target), latest);
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
             int[] known = last.clone();
-            refuted = leastSums()[last.length - 1] + rest() > target || !raise(deadlines);
+            if (leastSum() > target || !raise(deadlines)) {
+                return null;
+            }
+            deadlines = sooner(deadlines(target), latest);
             if (Arrays.equals(known, last)) {
                 break;
             }
-            deadlines = deadlines(target);
         }
-        refuted |= leastSums()[last.length - 1] + rest() > target;
-        // what was raised holds for plans of this sum only
-        System.arraycopy(before, 0, last, 0, last.length);
-        return refuted ? null : deadlines;
+        return leastSum() > target ? null : deadlines;
+    }
+
+    private long leastSum() {
+        return leastSums()[last.length - 1] + rest();
+    }
+
+    private static int[] sooner(int[] one, int[] other) {
+        int[] result = one.clone();
+        for (int i = 0; i < result.length; i++) {
+            result[i] = Math.min(one[i], other[i]);
+        }
+        return result;
     }
 
     /**
      * The highest bound that refuting targets one after the other gives, found by halving.
      *
      * @param known a sum that a plan has
+     * @param work how hard to look, in the solver's units of about a second; the more, the more parts all plans of a sum
+     *     are divided into to refute each by itself
      */
-    long sharpened(long known) {
-        long least = bound();
+    long sharpened(long known, int work) {
+        int parts = (int) Math.clamp(LOOKS_PER_WORK / (looks() << open.length), 1, MOST_PARTS_PER_WORK) * work;
+        long least = sharpened(bound(), known, 1);
+        return parts > 1 ? sharpened(least, known, parts) : least;
+    }
+
+    private long sharpened(long bound, long known, int parts) {
+        long least = bound;
         long most = known;
         while (least < most && !stop.isStopped()) {
             long middle = least + (most - least - 1) / 2;
-            if (refutes(middle)) {
+            if (refutes(middle, parts)) {
                 least = middle + 1;
             } else {
                 most = middle;
             }
         }
         return least;
+    }
+
+    /** Whether no plan has a sum of at most this; false as well when the parts are used up before that is known. */
+    private boolean refutes(long target, int parts) {
+        partsLeft = parts;
+        return refutes(target, noDeadlines());
+    }
+
+    private boolean refutes(long target, int[] latest) {
+        if (partsLeft <= 0 || stop.isStopped()) {
+            return false;
+        }
+        partsLeft--;
+        int[] before = last.clone();
+        int[] deadlines = narrowed(target, latest);
+        boolean refuted = deadlines == null || refutesHalves(target, deadlines);
+        System.arraycopy(before, 0, last, 0, last.length);
+        return refuted;
+    }
+
+    /** A subproject finishes in the earlier or in the later half of the days it has left. */
+    private boolean refutesHalves(long target, int[] deadlines) {
+        int lane = widest(deadlines);
+        if (lane < 0) {
+            return false;
+        }
+        int first = earliest(lane);
+        int middle = (first + deadlines[lane]) / 2;
+        int[] sooner = deadlines.clone();
+        sooner[lane] = middle;
+        if (!refutes(target, sooner)) {
+            return false;
+        }
+        int before = least[lane];
+        least[lane] = middle + 1;
+        boolean refuted = refutes(target, deadlines);
+        least[lane] = before;
+        return refuted;
+    }
+
+    /** The subproject whose days left weigh most; -1 when each has one day. */
+    private int widest(int[] deadlines) {
+        int widest = -1;
+        long most = 0;
+        for (int lane : open) {
+            long range = model.weight(lane) * (days(deadlines[lane]) - days(earliest(lane)));
+            if (range > most) {
+                most = range;
+                widest = lane;
+            }
+        }
+        return widest;
+    }
+
+    private int earliest(int lane) {
+        int alone = 0;
+        for (int i = 0; i < open.length; i++) {
+            alone = open[i] == lane ? last[1 << i] : alone;
+        }
+        return Math.max(alone, least[lane]);
     }
 }

@@ -24,6 +24,12 @@ final class Prover {
     record Result(Genes genes, @Nullable Aim aim, boolean impossible) {}
 
     private static final int MOST_ROUNDS = 3;
+    /** With more places for work than this CP-SAT moves neither plan nor bound in any time that one would wait. */
+    private static final long PLACES_OF_USE = 5_000;
+    /** Building a plan takes about as long as so many stages times site days; a unit of work is about a second of it. */
+    private static final long STAGE_DAYS_PER_WORK = 300_000_000;
+
+    private static final int MOST_PLANS_PER_WORK = 20_000;
 
     private final Model model;
     private final Windows windows;
@@ -90,15 +96,22 @@ final class Prover {
             return SolverLibrary.isThere() ? ask(windows, limit, work).bound() : 0;
         }
         LaneBound lanes = new LaneBound(model, windows, stop);
-        long bound = lanes.sharpened(bestScore.first());
-        if (stop.isStopped() || bound > limit || !SolverLibrary.isThere()) {
+        long bound = lanes.sharpened(bestScore.first(), work);
+        if (stop.isStopped() || bound > limit) {
             return bound;
         }
         int[] deadlines = lanes.tightest(limit);
-        Windows tight = deadlines == null ? windows : new Windows(model, deadlines);
-        return deadlines == null || tight.areEmpty()
-                ? limit + 1
-                : Math.max(bound, ask(tight, limit, work).bound());
+        if (deadlines == null || windows.until(deadlines).areEmpty()) {
+            return limit + 1;
+        }
+        Windows tight = windows.until(deadlines);
+        if (SolverLibrary.isThere() && tight.places() <= PLACES_OF_USE) {
+            return Math.max(bound, ask(tight, limit, work).bound());
+        }
+        long each = Math.max(1, (long) model.stageCount * model.dayCount());
+        long plans = Math.min(MOST_PLANS_PER_WORK, STAGE_DAYS_PER_WORK / each) * work;
+        offer(new Annealing(model, windows, style, best, stop).best((int) Math.min(plans, Integer.MAX_VALUE)));
+        return bound;
     }
 
     /**

@@ -66,13 +66,7 @@ final class Relaxed {
 
     /** How many places for work it would have. */
     boolean isTooLarge() {
-        long places = 0;
-        for (int s = 0; s < model.stageCount; s++) {
-            if (!model.stage(s).finished()) {
-                places += Math.max(0, windows.latestFinishDay(s) - firstDay(s) + 1);
-            }
-        }
-        return places > MOST_PLACES || waits() > MOST_WAITS;
+        return windows.places() > MOST_PLACES || waits() > MOST_WAITS;
     }
 
     private long waits() {

@@ -19,6 +19,7 @@ final class Search {
     private final Model model;
     private final Builder builder;
     private final SplittableRandom random;
+    private final Variations variations;
     private final double[] tail;
     private final Windows windows;
     private final Style guide;
@@ -45,6 +46,7 @@ final class Search {
         this.model = model;
         builder = new Builder(model, stop);
         random = new SplittableRandom(effort.seed());
+        variations = new Variations(model, windows, random);
         plansLeft = effort.plans();
         tail = tails(windows);
         best = genes(tail, Fetching.EXTRA_RUN_FIRST);
@@ -149,7 +151,7 @@ final class Search {
                 genes = genes.lavish(i % 2 == 1);
                 Arrays.fill(genes.leastFinish(), Genes.NO_LEAST);
                 for (int s : unplaced) {
-                    raiseAllBefore(s, genes.priority(), DAYS_OF_RAISE);
+                    variations.raiseAllBefore(s, genes.priority(), DAYS_OF_RAISE);
                 }
             }
         }
@@ -210,7 +212,7 @@ final class Search {
         int until = Math.max(0, plansLeft - plans);
         int sinceBest = 0;
         while (plansLeft > until) {
-            Genes next = changed(at, atUnplaced);
+            Genes next = variations.of(at, atUnplaced);
             Score score = score(next);
             boolean take = score.compareTo(atScore) <= 0 || random.nextInt(25) == 0;
             if (take) {
@@ -235,77 +237,6 @@ final class Search {
 
     private List<Integer> unplacedIn(Genes genes) {
         return builder.build(genes).unplaced;
-    }
-
-    private Genes changed(Genes from, List<Integer> unplacedBefore) {
-        Genes genes = from.copy();
-        double[] priority = genes.priority();
-        forgetDelays(genes.leastFinish());
-        unplacedBefore.forEach(s -> genes.leastFinish()[s] = Genes.NO_LEAST);
-        if (!unplacedBefore.isEmpty() && random.nextBoolean()) {
-            raiseAllBefore(
-                    unplacedBefore.get(random.nextInt(unplacedBefore.size())), priority, random.nextDouble() * 100);
-            return genes;
-        }
-        if (genes.lavish() && random.nextInt(4) == 0) {
-            return genes.lavish(false);
-        }
-        int kind = random.nextInt(10);
-        if (kind < 5) {
-            int s = random.nextInt(priority.length);
-            priority[s] = priority[random.nextInt(priority.length)] + random.nextDouble() - 0.5;
-        } else if (kind < 7) {
-            pullChain(priority);
-        } else if (kind < 8) {
-            int lane = random.nextInt(model.laneIndex.size());
-            double shift = (random.nextDouble() - 0.5) * 40;
-            for (int s = 0; s < priority.length; s++) {
-                priority[s] += model.laneOf[s] == lane ? shift : 0;
-            }
-        } else if (kind < 9 && genes.closedTrip().length > 0) {
-            int t = random.nextInt(genes.closedTrip().length);
-            genes.closedTrip()[t] = !genes.closedTrip()[t];
-        } else {
-            return genes.with(Fetching.values()[random.nextInt(Fetching.values().length)]);
-        }
-        return genes;
-    }
-
-    /** A delay that an earlier order asked for may not be needed any more. */
-    private void forgetDelays(int[] leastFinish) {
-        int kind = random.nextInt(20);
-        if (kind == 0) {
-            Arrays.fill(leastFinish, Genes.NO_LEAST);
-        } else if (kind < 6) {
-            leastFinish[random.nextInt(leastFinish.length)] = Genes.NO_LEAST;
-        }
-    }
-
-    /** A stage without a place and everything before it go ahead of the rest. */
-    private void raiseAllBefore(int s, double[] priority, double raise) {
-        boolean[] raised = new boolean[priority.length];
-        raised[s] = true;
-        for (int x : windows.order().reversed()) {
-            if (raised[x]) {
-                priority[x] += raise;
-                model.before.get(x).forEach(l -> raised[l.from] = true);
-            }
-        }
-    }
-
-    /** A stage and one chain of those before it go ahead together. */
-    private void pullChain(double[] priority) {
-        int s = random.nextInt(priority.length);
-        double to = priority[random.nextInt(priority.length)] + 0.1;
-        while (true) {
-            priority[s] = Math.max(priority[s], to);
-            var before = model.before.get(s);
-            if (before.isEmpty()) {
-                return;
-            }
-            s = before.get(random.nextInt(before.size())).from;
-            to += 0.1;
-        }
     }
 
     /** Leaves out one made trip after the other, the emptiest first, and keeps what that gains. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.firmset.plan.Layout;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The earliest and latest each stage could lie if it had every site day to itself: waits, seasons, crews, pins and the
@@ -21,10 +22,46 @@ final class Windows {
     private final int[] latestStartDay;
     private final int[] latestFinishDay;
     private final int[] lastDayOfLane;
-    private final List<Integer> order = new ArrayList<>();
+    private final List<Integer> order;
+    private final @Nullable SharedHours shared;
 
+    /** Without sharing of hours. */
     Windows(Model model) {
-        this(model, lastDay(model));
+        this.model = model;
+        order = inOrder(model);
+        shared = null;
+        earliestFinishDay = new int[model.stageCount];
+        earliestEpoch = new int[model.stageCount];
+        lastDayOfLane = lastDay(model);
+        latestStartDay = new int[model.stageCount];
+        latestFinishDay = new int[model.stageCount];
+        forward();
+        backward();
+    }
+
+    private Windows(Windows from, @Nullable SharedHours shared, boolean earliestIsKnown, int[] lastDayOfLane) {
+        this.model = from.model;
+        this.order = from.order;
+        this.shared = shared;
+        this.lastDayOfLane = lastDayOfLane.clone();
+        earliestFinishDay = earliestIsKnown ? from.earliestFinishDay : new int[model.stageCount];
+        earliestEpoch = earliestIsKnown ? from.earliestEpoch : new int[model.stageCount];
+        latestStartDay = new int[model.stageCount];
+        latestFinishDay = new int[model.stageCount];
+        if (!earliestIsKnown) {
+            forward();
+        }
+        backward();
+    }
+
+    /** The same, where what must come before a stage or after it takes hours as well. */
+    Windows sharing() {
+        return new Windows(this, new SharedHours(model, order), false, lastDayOfLane);
+    }
+
+    /** @param lastDays for each subproject the last site day on which it may be finished */
+    Windows until(int[] lastDays) {
+        return new Windows(this, shared, true, lastDays);
     }
 
     private static int[] lastDay(Model model) {
@@ -33,23 +70,92 @@ final class Windows {
         return last;
     }
 
-    /** @param lastDayOfLane for each subproject the last site day on which it may be finished */
-    Windows(Model model, int[] lastDayOfLane) {
-        this.model = model;
-        this.lastDayOfLane = lastDayOfLane.clone();
-        earliestFinishDay = new int[model.stageCount];
-        earliestEpoch = new int[model.stageCount];
-        orderStages();
+    private void forward() {
+        int[] firstDay = new int[model.stageCount];
+        int[] taken = new int[model.stageCount];
         for (int s : order) {
             earliestEpoch[s] = firstEpoch(s);
+            int from = earliestEpoch[s] == NONE ? model.dayCount() : model.dayFrom(earliestEpoch[s]);
+            SharedHours hours = model.stage(s).finished() || from == model.dayCount() ? null : shared;
+            if (hours != null) {
+                from = Math.max(from, hours.earliest(s, firstDay, 0));
+                earliestEpoch[s] = from < model.dayCount() ? Math.max(earliestEpoch[s], model.dayEpoch[from]) : NONE;
+            }
+            firstDay[s] = Math.min(from, model.dayCount() - 1);
             earliestFinishDay[s] = model.stage(s).finished() ? -1 : earliestFinish(s);
+            if (hours != null && earliestFinishDay[s] != NONE) {
+                shareForward(hours, s, from, firstDay, taken);
+            }
         }
-        latestStartDay = new int[model.stageCount];
-        latestFinishDay = new int[model.stageCount];
+    }
+
+    /** The stages of a chain that work on the same day share its hours. */
+    private void shareForward(SharedHours hours, int s, int from, int[] firstDay, int[] taken) {
+        int before = 0;
+        for (Link link : model.before.get(s)) {
+            boolean sameDay = !link.fromIsDone()
+                    && earliestFinishDay[link.from] == from
+                    && soonestReady(link, from) <= model.dayEpoch[from];
+            before = Math.max(before, sameDay ? taken[link.from] : 0);
+        }
+        int left = model.stage(s).labourQuarters();
+        boolean whole = model.stage(s).layout() == Layout.IN_ONE_GO;
+        int d = from;
+        while (d < model.dayCount()) {
+            int most = Math.min(takes(s, d), model.days.get(d).labourQuarters() - before);
+            if (most >= left) {
+                break;
+            }
+            left -= whole ? 0 : Math.max(0, most);
+            before = 0;
+            d++;
+        }
+        int byLabour = hours.earliest(s, firstDay, model.stage(s).labourQuarters());
+        int day = Math.max(earliestFinishDay[s], Math.max(d, byLabour));
+        taken[s] = day == d ? before + left : 0;
+        earliestFinishDay[s] = day >= model.dayCount() ? NONE : day;
+    }
+
+    private void backward() {
+        int[] taken = new int[model.stageCount];
         for (int s : order.reversed()) {
             latestFinishDay[s] = latestFinish(s);
+            SharedHours hours = model.stage(s).finished() ? null : shared;
+            if (hours != null) {
+                latestFinishDay[s] = Math.min(latestFinishDay[s], hours.latest(s, latestFinishDay, 0));
+            }
             latestStartDay[s] = latestStart(s, latestFinishDay[s]);
+            if (hours != null && latestStartDay[s] >= 0) {
+                shareBackward(hours, s, taken);
+            }
         }
+    }
+
+    private void shareBackward(SharedHours hours, int s, int[] taken) {
+        int until = latestFinishDay[s];
+        int after = 0;
+        for (Link link : model.after.get(s)) {
+            boolean sameDay = !model.stage(link.to).finished()
+                    && latestStartDay[link.to] == until
+                    && link.readyEpoch(until) <= model.dayEpoch[until];
+            after = Math.max(after, sameDay ? taken[link.to] : 0);
+        }
+        int left = model.stage(s).labourQuarters();
+        boolean whole = model.stage(s).layout() == Layout.IN_ONE_GO;
+        int d = until;
+        while (d >= 0) {
+            int most = Math.min(takes(s, d), model.days.get(d).labourQuarters() - after);
+            if (most >= left) {
+                break;
+            }
+            left -= whole ? 0 : Math.max(0, most);
+            after = 0;
+            d--;
+        }
+        int byLabour = hours.latest(s, latestFinishDay, model.stage(s).labourQuarters());
+        int day = Math.min(latestStartDay[s], Math.min(d, byLabour));
+        taken[s] = day == d ? after + left : 0;
+        latestStartDay[s] = day;
     }
 
     /** Number of the last site day on which a stage can finish so that all behind it still can; -1 when there is none. */
@@ -96,6 +202,17 @@ final class Windows {
         return false;
     }
 
+    /** Over all stages, how many site days each may work on. */
+    long places() {
+        long places = 0;
+        for (int s = 0; s < model.stageCount; s++) {
+            if (!model.stage(s).finished() && earliestEpoch[s] != NONE) {
+                places += Math.max(0, latestFinishDay[s] - model.dayFrom(earliestEpoch[s]) + 1);
+            }
+        }
+        return places;
+    }
+
     /** Number of the last site day on which a stage can start so that all behind it still can; -1 when there is none. */
     int latestStartDay(int s) {
         return latestStartDay[s];
@@ -132,7 +249,8 @@ final class Windows {
         return order;
     }
 
-    private void orderStages() {
+    private static List<Integer> inOrder(Model model) {
+        List<Integer> order = new ArrayList<>();
         int[] open = new int[model.stageCount];
         for (int s = 0; s < model.stageCount; s++) {
             open[s] = model.before.get(s).size();
@@ -147,6 +265,7 @@ final class Windows {
                 }
             }
         }
+        return order;
     }
 
     /** Number of the earliest site day on which a stage could finish; {@link #NONE} when there is none. */
