@@ -111,6 +111,7 @@ final class PlanPrinter {
                     Units.show(load.mass(), units),
                     run.kind() == RunKind.DELIVERY ? "" : ", in " + load.place());
         }
+        run.notes().forEach(note -> line("    note: %s", note));
     }
 
     private void day(SeasonReport.DayPart day) {

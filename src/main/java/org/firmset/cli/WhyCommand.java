@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Reading;
+import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
@@ -36,7 +37,7 @@ final class WhyCommand {
         List<String> words = options.words();
         if (words.size() < 2) {
             throw new NotUnderstood("name a homestead file and a question: finish SUBPROJECT, stage STAGE, trip"
-                    + " YYYY-MM-DD, or styles");
+                    + " YYYY-MM-DD, deliveries SUPPLIER, or styles");
         }
         Path file = Path.of(words.getFirst());
         return switch (PlanCommand.read(file)) {
@@ -55,12 +56,14 @@ final class WhyCommand {
     }
 
     private int answer(PlannedSeason season, List<String> words) {
-        Answers.to(question(season.report(), words), season, Optional.empty(), new Stop())
+        Answers.to(question(season, words), season, Optional.empty(), new Stop())
                 .forEach(out::println);
         return Commands.DONE;
     }
 
-    private static Question question(SeasonReport report, List<String> words) {
+    private static Question question(PlannedSeason season, List<String> words) {
+        SeasonReport report = season.report();
+        List<DeliveryOffer> suppliers = season.problem().offers();
         String what = words.size() > 1 ? words.get(1) : "";
         return switch (words.getFirst()) {
             case "finish" ->
@@ -71,10 +74,14 @@ final class WhyCommand {
             case "trip" ->
                 new Question.TripWorth(known(
                         what, "trip that is made", report.madeTrips().stream().map(SeasonReport.TripPart::key)));
+            case "deliveries" ->
+                new Question.Deliveries(
+                        known(what, "supplier who delivers", suppliers.stream().map(DeliveryOffer::id)));
             case "styles" -> new Question.Styles();
             default ->
                 throw new NotUnderstood("'" + words.getFirst()
-                        + "' is no question; write finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD, or styles");
+                        + "' is no question; write finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD, deliveries SUPPLIER,"
+                        + " or styles");
         };
     }
 

@@ -25,14 +25,17 @@
  *       {@link Site#generatorWattHoursPerDay()}.
  *   <li><b>Runs.</b> A trip has at most one arrival run and at most {@link Trip#mostExtraRuns()} extra runs, all on its
  *       first date. Every pack is carried whole in a bay that is long enough; no bay is over its volume; every
- *       {@link MassLimit} of the trip's rig holds. A delivery comes on a site day, on a weekday and from the date its
- *       offer allows, at most one for each offer and date, brings only what the offer brings, and is not over the
+ *       {@link MassLimit} of the trip's rig holds. A delivery is for a site day of its trip, at most one for each offer
+ *       and date, and comes on that date; where nobody need {@linkplain DeliveryOffer#attended() attend}, one for the
+ *       first date of a trip may instead be dropped on any date from the status date on that lies after the last date
+ *       of the possible trip before and is not later. It comes on a weekday, in a month and from the date its offer
+ *       allows, brings only what the offer brings, nothing dry when it is dropped before its date, and is not over the
  *       truck's mass.
  *   <li><b>Supplies.</b> A stage uses its materials in step with its progress, rounded up to whole packs: when a of its
  *       W quarter-hours are done, a need of n packs has used ceil(n a / W). Nothing is used before it is on site (the
- *       same date is allowed), nothing after its shelf life (a pack that arrived on date A is good up to and including
- *       A + {@link Material#shelfLifeDays()}), and no run carries a material before
- *       {@link Material#availableFrom()}. At the end of every site day on which something dry arrived, the dry packs on
+ *       same date is allowed), nothing after its shelf life (a pack that arrived on date A, what is dropped on the date
+ *       of the drop, is good up to and including A + {@link Material#shelfLifeDays()}), and no run carries a material
+ *       before {@link Material#availableFrom()}. At the end of every site day on which something dry arrived, the dry packs on
  *       site fit into {@link Site#dryStorageMillilitres()}.
  *   <li><b>What is pinned or done stays.</b> A pinned stage works only on its pinned dates; nothing is planned before
  *       the status date.
@@ -40,7 +43,8 @@
  *       {@link Tool#count()}.
  *   <li><b>Money.</b> With a hard {@link SpendingLimit}, no calendar month takes more than its cents. To a month belong:
  *       {@link Trip#cents()} of each trip that is made (has a block, a run or a delivery) and begins in it; the extra
- *       runs, the fees of deliveries and {@link Material#cents()} of every pack carried on a date in it; and the fuel of
+ *       runs, the fees of deliveries, with that for a small order where their packs are worth less than the least order,
+ *       and {@link Material#cents()} of every pack carried for a date in it, however early it is dropped; and the fuel of
  *       what the generator gives in it, the month's sum rounded up to a cent.
  * </ol>
  */

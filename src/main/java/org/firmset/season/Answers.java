@@ -15,6 +15,7 @@ import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
 import org.firmset.plan.explain.Causes;
+import org.firmset.plan.explain.OfferWorth;
 import org.firmset.plan.explain.TripWorth;
 import org.firmset.plan.explain.Unlocks;
 import org.firmset.plan.search.ConstructivePlanner;
@@ -29,8 +30,10 @@ public final class Answers {
     private final String currency;
     private final Stop stop;
     private final RuleWords words;
+    private final PlannedSeason season;
 
     private Answers(PlannedSeason season, Stop stop) {
+        this.season = season;
         problem = season.problem();
         plan = season.plan();
         currency = season.report().costs().total().getCurrency().getCurrencyCode();
@@ -50,6 +53,7 @@ public final class Answers {
             case Question.Finish finish -> answers.finish(finish.subproject());
             case Question.Start start -> answers.start(start.stage());
             case Question.TripWorth worth -> answers.trip(worth.trip());
+            case Question.Deliveries deliveries -> answers.deliveries(deliveries.supplier());
             case Question.Causes causes -> answers.causes(earlier);
             case Question.Styles styles -> answers.styles();
         };
@@ -112,15 +116,43 @@ public final class Answers {
                             ? "Without it there is no plan that finishes everything by the last open date; that is proven."
                             : "Without it no plan was found that finishes everything by the last open date.");
         }
-        SeasonPlan without = worth.without().get();
+        return changes(worth.without().get(), "Without it everything finishes as soon.");
+    }
+
+    private List<String> changes(SeasonPlan without, String none) {
         List<String> result = new ArrayList<>();
         for (Subproject subproject : problem.subprojects()) {
             later(subproject, without).ifPresent(result::add);
         }
         if (result.isEmpty()) {
-            result.add("Without it everything finishes as soon.");
+            result.add(none);
         }
         result.add(tripsAndMoney(without));
+        return result;
+    }
+
+    private List<String> deliveries(String supplier) {
+        List<String> result = new ArrayList<>();
+        HaulOrBring.of(season).stream()
+                .filter(h -> h.supplier().equals(supplier))
+                .map(HaulOrBring::sentence)
+                .forEach(result::add);
+        boolean taken = plan.schedule().runs().stream().anyMatch(r -> r.offer().equals(supplier));
+        if (!taken) {
+            result.add("The plan takes no delivery of it, so without them it would stay as it is.");
+            return result;
+        }
+        OfferWorth worth = OfferWorth.of(planner, problem, supplier, LOOK, stop);
+        if (worth.without().isEmpty()) {
+            result.add(
+                    worth.proven()
+                            ? "Without its deliveries there is no plan that finishes everything by the last open date; that"
+                                    + " is proven."
+                            : "Without its deliveries no plan was found that finishes everything by the last open date.");
+        } else {
+            result.addAll(changes(worth.without().get(), "Without its deliveries everything finishes as soon."));
+            result.add("The plan without them comes of a shorter look than the one that is shown.");
+        }
         return result;
     }
 

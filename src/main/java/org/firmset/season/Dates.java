@@ -1,8 +1,12 @@
 package org.firmset.season;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
+import java.util.Collection;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Dates as people say them. */
 public final class Dates {
@@ -36,5 +40,13 @@ public final class Dates {
         return from.getMonth() == to.getMonth()
                 ? from.getDayOfMonth() + "–" + PLAIN.format(to)
                 : PLAIN.format(from) + " – " + PLAIN.format(to);
+    }
+
+    /** February, March: in the order of the year. */
+    static String months(Collection<Month> months) {
+        return months.stream()
+                .sorted()
+                .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                .collect(Collectors.joining(", "));
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Supplier;
@@ -15,6 +16,7 @@ import org.firmset.homestead.takeoff.Needs;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
+import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Volume;
 import org.firmset.plan.DeliveryOffer;
@@ -30,6 +32,7 @@ import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.Trip;
 import org.firmset.trade.power.Sun;
+import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what a homestead says as a planning problem. Ids are the homestead's keys. */
@@ -167,10 +170,35 @@ public final class ProblemWriter {
                 supplier.key(),
                 supplier.name(),
                 materials,
-                thousandths(terms.largestMass()),
+                mostGrams(terms),
                 statusDate.plusDays(terms.leadDays()),
                 EnumSet.copyOf(terms.weekdays()),
-                Cash.cents(terms.fee()));
+                Cash.cents(terms.fee()),
+                cents(terms.leastOrder()),
+                cents(terms.smallOrderFee()),
+                Set.copyOf(homestead.place().softMonths()),
+                terms.attended());
+    }
+
+    private static long cents(@Nullable Money money) {
+        return money == null ? 0 : Cash.cents(money);
+    }
+
+    /** What the truck takes, or what the track bears besides the truck itself. */
+    private long mostGrams(DeliveryTerms terms) {
+        Mass track = homestead.place().trackLimit();
+        Mass empty = terms.truckEmptyMass();
+        long most = thousandths(terms.largestMass());
+        return track == null || empty == null
+                ? most
+                : Math.clamp(
+                        track.value()
+                                .subtract(empty.value())
+                                .movePointRight(3)
+                                .setScale(0, java.math.RoundingMode.FLOOR)
+                                .longValueExact(),
+                        0,
+                        most);
     }
 
     private Site site() {

@@ -12,6 +12,9 @@ public sealed interface Question {
     /** What a trip is good for. @param trip its first date */
     record TripWorth(String trip) implements Question {}
 
+    /** What would be without the deliveries of a supplier, and what fetching its goods would take. */
+    record Deliveries(String supplier) implements Question {}
+
     /** Which of the changes since the plan before moved what. */
     record Causes() implements Question {}
 

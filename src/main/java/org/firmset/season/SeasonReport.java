@@ -204,9 +204,13 @@ public record SeasonReport(
             int usedPercent,
 
             @Described("Mass that limit counts.") Mass limitUsed,
-            @Described("The limit itself.") Mass limit) {
+            @Described("The limit itself.") Mass limit,
+
+            @Described("What to know of it before it comes, in words.")
+            List<String> notes) {
         public RunPart {
             loads = List.copyOf(loads);
+            notes = List.copyOf(notes);
         }
     }
 

@@ -85,6 +85,7 @@ public final class TripChecks {
                                     run.nearestLimit(),
                                     run.usedPercent(),
                                     tight ? ": weigh it, and leave out what was not counted." : ".")));
+            run.notes().forEach(note -> checks.add(new TripCheck(false, run.carrier() + ": " + note)));
         }
     }
 

@@ -95,7 +95,7 @@ final class TripReportWriter {
             cents += switch (run.kind()) {
                 case ARRIVAL -> 0;
                 case EXTRA -> trip.extraRunCents();
-                case DELIVERY -> offer(run).cents();
+                case DELIVERY -> offer(run).cents() + offer(run).smallOrderCents(goodsCents(run));
             };
         }
         return cents;
@@ -186,7 +186,27 @@ final class TripReportWriter {
                 nearest.name(),
                 nearest.percent(),
                 mass(nearest.used()),
-                mass(nearest.limit()));
+                mass(nearest.limit()),
+                notes(run));
+    }
+
+    private List<String> notes(Run run) {
+        return run.kind() == RunKind.DELIVERY
+                ? new DeliveryNotes(homestead)
+                        .of(
+                                run,
+                                offer(run),
+                                goodsCents(run),
+                                mass(run.loads().stream().mapToLong(this::grams).sum()))
+                : List.of();
+    }
+
+    private long goodsCents(Run run) {
+        Map<String, Long> prices = problem.materials().stream()
+                .collect(Collectors.toMap(org.firmset.plan.Material::id, org.firmset.plan.Material::cents));
+        return run.loads().stream()
+                .mapToLong(l -> Objects.requireNonNull(prices.get(l.material())) * l.packs())
+                .sum();
     }
 
     private SeasonReport.LoadPart load(Load load, Trip trip) {

@@ -38,6 +38,12 @@ public final class Schedules {
         return run(new Run(trip, LocalDate.parse(date), RunKind.DELIVERY, offer, List.of(loads)));
     }
 
+    /** A delivery for a date that is dropped on another. */
+    public Schedules dropped(String trip, String date, String broughtOn, String offer, Load... loads) {
+        return run(new Run(
+                trip, LocalDate.parse(date), RunKind.DELIVERY, offer, List.of(loads), LocalDate.parse(broughtOn)));
+    }
+
     public Schedules run(Run run) {
         runs.add(run);
         return this;

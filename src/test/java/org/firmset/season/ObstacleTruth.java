@@ -175,7 +175,25 @@ final class ObstacleTruth {
     private boolean isBrought(Material material, DeliveryOffer offer) {
         return offer.materials().contains(material.id())
                 && offer.grams() >= material.grams()
-                && days.stream()
-                        .anyMatch(d -> offer.comesOn(d.date()) && !d.date().isBefore(material.availableFrom()));
+                && problem.trips().stream().anyMatch(t -> isBroughtFor(t, material, offer));
+    }
+
+    private boolean isBroughtFor(Trip trip, Material material, DeliveryOffer offer) {
+        LocalDate from =
+                offer.earliest().isAfter(material.availableFrom()) ? offer.earliest() : material.availableFrom();
+        boolean met = trip.days().stream().map(SiteDay::date).anyMatch(d -> !d.isBefore(from) && comesOn(d, offer));
+        if (met || offer.attended() || material.dry()) {
+            return met;
+        }
+        LocalDate leftAlone = days.stream()
+                .map(SiteDay::date)
+                .filter(d -> d.isBefore(trip.firstDate()))
+                .reduce(problem.statusDate().minusDays(1), (a, b) -> b);
+        return leftAlone.plusDays(1).datesUntil(trip.firstDate()).anyMatch(d -> !d.isBefore(from) && comesOn(d, offer));
+    }
+
+    private static boolean comesOn(LocalDate date, DeliveryOffer offer) {
+        return offer.weekdays().contains(date.getDayOfWeek())
+                && !offer.shutMonths().contains(date.getMonth());
     }
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.firmset.plan.Bound;
+import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Run;
@@ -122,19 +123,30 @@ final class PlanFigures {
     private long deliveryCents() {
         return plan.schedule().runs().stream()
                 .filter(r -> r.kind() == RunKind.DELIVERY)
-                .flatMap(r -> problem.offers().stream().filter(o -> o.id().equals(r.offer())))
-                .mapToLong(o -> o.cents())
+                .mapToLong(this::deliveryCents)
                 .sum();
     }
 
-    private long materialCents() {
-        return plan.schedule().runs().stream()
-                .flatMap(r -> r.loads().stream())
+    private long deliveryCents(Run delivery) {
+        DeliveryOffer offer = problem.offers().stream()
+                .filter(o -> o.id().equals(delivery.offer()))
+                .findFirst()
+                .orElseThrow();
+        boolean small = goodsCents(delivery) < offer.leastOrderCents();
+        return offer.cents() + (small ? offer.smallOrderCents() : 0);
+    }
+
+    private long goodsCents(Run run) {
+        return run.loads().stream()
                 .mapToLong(l -> problem.materials().stream()
                         .filter(m -> m.id().equals(l.material()))
                         .mapToLong(m -> m.cents() * l.packs())
                         .sum())
                 .sum();
+    }
+
+    private long materialCents() {
+        return plan.schedule().runs().stream().mapToLong(this::goodsCents).sum();
     }
 
     /** @param bound may be that of a plan in another style: it must hold for every plan of the problem */

@@ -1,6 +1,7 @@
 package org.firmset.season;
 
 import java.math.BigDecimal;
+import java.time.Month;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.firmset.homestead.Generator;
@@ -63,7 +64,13 @@ record RandomKit(
     private static Place place(Dice dice) {
         List<MonthNormal> climate = dice.chance(85) ? climate(dice) : List.of();
         return new Place(
-                BigDecimal.valueOf(dice.between(30, 60)), new BigDecimal("-105.25"), "America/Denver", climate);
+                BigDecimal.valueOf(dice.between(30, 60)),
+                new BigDecimal("-105.25"),
+                "America/Denver",
+                climate,
+                // a truck of 12 t with the heaviest pack of 2.5 t still comes
+                dice.chance(40) ? Mass.ofKilograms(dice.between(14_500, 18_000)) : null,
+                dice.chance(30) ? dice.some(List.of(Month.values()), 11) : List.of());
     }
 
     private static List<MonthNormal> climate(Dice dice) {

@@ -10,6 +10,7 @@ import org.firmset.homestead.Price;
 import org.firmset.homestead.StockLot;
 import org.firmset.homestead.Supplier;
 import org.firmset.measure.Cash;
+import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Volume;
@@ -48,7 +49,8 @@ record RandomSupplies(List<Material> materials, List<Supplier> suppliers, List<S
     }
 
     private static Supplier supplier(Dice dice, int number, List<Material> materials, LocalDate statusDate) {
-        List<Price> prices = dice.some(materials, materials.size()).stream()
+        List<Material> sold = dice.some(materials, materials.size());
+        List<Price> prices = sold.stream()
                 .map(m -> new Price(
                         m.key(),
                         Cash.ofCents(dice.between(0, 30_000), RandomHomestead.CURRENCY),
@@ -59,16 +61,30 @@ record RandomSupplies(List<Material> materials, List<Supplier> suppliers, List<S
                 "Supplier " + number,
                 dice.chance(60) ? 0 : dice.between(1, 28),
                 prices,
-                delivery(dice));
+                delivery(dice, sold));
     }
 
-    private static @Nullable DeliveryTerms delivery(Dice dice) {
-        return dice.chance(50)
-                ? new DeliveryTerms(
-                        Cash.ofCents(dice.between(0, 20_000), RandomHomestead.CURRENCY),
-                        Mass.ofKilograms(dice.between(200, 6000)),
-                        dice.between(0, 30),
-                        dice.some(List.of(DayOfWeek.values()), 7))
-                : null;
+    /** A truck of its own for everything it sells, some of them too heavy for soft ground. */
+    private static @Nullable DeliveryTerms delivery(Dice dice, List<Material> sold) {
+        if (!dice.chance(50)) {
+            return null;
+        }
+        double heaviest = sold.stream()
+                .mapToDouble(m -> m.mass().value().doubleValue())
+                .max()
+                .orElse(0);
+        boolean small = dice.chance(40);
+        boolean sameDay = sold.stream().allMatch(m -> m.shelfLifeDays() != null && m.shelfLifeDays() == 0);
+        boolean attended = sameDay || dice.chance(65);
+        return new DeliveryTerms(
+                Cash.ofCents(dice.between(0, 20_000), RandomHomestead.CURRENCY),
+                Mass.ofKilograms(Math.max(heaviest, dice.between(200, 6000))),
+                dice.between(0, 30),
+                dice.some(List.of(DayOfWeek.values()), 7),
+                small ? Cash.ofCents(dice.between(0, 100_000), RandomHomestead.CURRENCY) : null,
+                small ? Cash.ofCents(dice.between(0, 10_000), RandomHomestead.CURRENCY) : null,
+                dice.chance(50) ? Mass.ofKilograms(dice.between(2000, 12_000)) : null,
+                attended,
+                sameDay ? new Hours(dice.between(1, 12)) : null);
     }
 }

@@ -33,6 +33,7 @@ public final class HomesteadRules {
                         CalendarRules.faults(homestead),
                         StageRules.faults(homestead),
                         KitRules.faults(homestead),
+                        DeliveryRules.faults(homestead),
                         TakeoffRules.faults(homestead))
                 .flatMap(List::stream)
                 .toList());

@@ -4,13 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
-import org.jspecify.annotations.Nullable;
 
-/** Vehicles and trailers can carry at least themselves, and deliveries come on some weekday. */
+/** Vehicles and trailers can carry at least themselves. */
 final class KitRules {
     private KitRules() {}
 
@@ -23,7 +21,6 @@ final class KitRules {
             check(homestead.trailers().get(i), "/trailers/" + i, faults);
         }
         checkTow(homestead, faults);
-        checkDeliveries(homestead, faults);
         return faults;
     }
 
@@ -46,19 +43,6 @@ final class KitRules {
                     trailer.emptyMass().toString(),
                     "is not under the gross rating " + trailer.grossRating(),
                     "Weigh the trailer, or read its rating again"));
-        }
-    }
-
-    private static void checkDeliveries(Homestead homestead, List<Fault> faults) {
-        for (int i = 0; i < homestead.suppliers().size(); i++) {
-            @Nullable DeliveryTerms terms = homestead.suppliers().get(i).delivery();
-            if (terms != null && terms.weekdays().isEmpty()) {
-                faults.add(new Fault(
-                        "/suppliers/" + i + "/delivery/weekdays",
-                        "",
-                        "names no weekday",
-                        "Write at least one, such as saturday"));
-            }
         }
     }
 

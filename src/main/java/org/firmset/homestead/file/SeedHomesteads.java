@@ -53,7 +53,7 @@ public final class SeedHomesteads {
                 name,
                 units,
                 currency,
-                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of()),
+                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of()),
                 new Travel(
                         Length.ofMetres(100_000),
                         Hours.ofWhole(2),

@@ -13,6 +13,7 @@ import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -22,6 +23,7 @@ import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Storage;
 import org.firmset.measure.Cash;
+import org.firmset.measure.Mass;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Volume;
 import org.hibernate.annotations.ListIndexBase;
@@ -60,6 +62,16 @@ class HomesteadRow {
     @OrderColumn(name = "month_number")
     @ListIndexBase(1)
     private List<MonthColumns> climate = new ArrayList<>();
+
+    @Column(name = "track_limit_kg")
+    private @Nullable Mass trackLimit;
+
+    @ElementCollection
+    @CollectionTable(name = "soft_month", joinColumns = @JoinColumn(name = "homestead_id"))
+    @OrderColumn(name = "position")
+    @Column(name = "month_name")
+    @Enumerated(EnumType.STRING)
+    private List<Month> softMonths = new ArrayList<>();
 
     @ElementCollection
     @CollectionTable(name = "removed_date", joinColumns = @JoinColumn(name = "homestead_id"))
@@ -106,6 +118,8 @@ class HomesteadRow {
         longitude = place.longitude();
         timeZone = place.timeZone();
         Row.refill(climate, place.climate().stream().map(MonthColumns::of).toList());
+        trackLimit = place.trackLimit();
+        Row.refill(softMonths, place.softMonths());
     }
 
     UUID id() {
@@ -137,7 +151,9 @@ class HomesteadRow {
                 latitude,
                 longitude,
                 timeZone,
-                climate.stream().map(MonthColumns::toRecord).toList());
+                climate.stream().map(MonthColumns::toRecord).toList(),
+                trackLimit,
+                softMonths);
     }
 
     List<LocalDate> removedDates() {

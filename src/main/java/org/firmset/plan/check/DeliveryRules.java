@@ -74,28 +74,42 @@ final class DeliveryRules {
     }
 
     private void keepsOffer(DeliveryOffer offer, Run delivery) {
+        if (!delivery.broughtOn().equals(delivery.date())) {
+            new DropRules(facts, breaches).check(offer, delivery);
+        }
         isNotTooEarly(offer, delivery);
         isOnRightWeekday(offer, delivery);
+        isInOpenMonth(offer, delivery);
         delivery.loads().forEach(load -> isBroughtByOffer(offer, delivery, load));
         isNotTooHeavy(offer, delivery);
     }
 
     private void isNotTooEarly(DeliveryOffer offer, Run delivery) {
-        if (delivery.date().isBefore(offer.earliest())) {
+        if (delivery.broughtOn().isBefore(offer.earliest())) {
             breach(
                     "Offer [%s] delivers on %s but can come from %s at the earliest",
-                    offer.name(), delivery.date(), offer.earliest());
+                    offer.name(), delivery.broughtOn(), offer.earliest());
         }
     }
 
     private void isOnRightWeekday(DeliveryOffer offer, Run delivery) {
-        if (!offer.weekdays().contains(delivery.date().getDayOfWeek())) {
+        if (!offer.weekdays().contains(delivery.broughtOn().getDayOfWeek())) {
             breach(
                     "Offer [%s] delivers on %s, a %s, but comes only on %s",
                     offer.name(),
-                    delivery.date(),
-                    delivery.date().getDayOfWeek(),
+                    delivery.broughtOn(),
+                    delivery.broughtOn().getDayOfWeek(),
                     offer.weekdays().stream().sorted().toList());
+        }
+    }
+
+    private void isInOpenMonth(DeliveryOffer offer, Run delivery) {
+        if (offer.shutMonths().contains(delivery.broughtOn().getMonth())) {
+            breach(
+                    "Offer [%s] delivers on %s, but no truck gets to the site in %s",
+                    offer.name(),
+                    delivery.broughtOn(),
+                    offer.shutMonths().stream().sorted().toList());
         }
     }
 

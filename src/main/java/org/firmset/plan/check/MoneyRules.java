@@ -63,7 +63,7 @@ final class MoneyRules {
         switch (run.kind()) {
             case ARRIVAL -> {}
             case EXTRA -> facts.trip(run.trip()).ifPresent(month::onExtraRun);
-            case DELIVERY -> facts.offer(run.offer()).ifPresent(month::onDelivery);
+            case DELIVERY -> facts.offer(run.offer()).ifPresent(offer -> month.onDelivery(offer, facts.cargo(run)));
         }
     }
 

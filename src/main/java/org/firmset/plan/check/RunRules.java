@@ -22,7 +22,7 @@ final class RunRules {
     void check() {
         List<Run> runs = facts.schedule().runs();
         runs.forEach(this::belongsToKnownTrip);
-        runs.stream().filter(run -> run.kind() != RunKind.DELIVERY).forEach(this::namesNoOffer);
+        runs.stream().filter(run -> run.kind() != RunKind.DELIVERY).forEach(this::comesWithPeople);
         Map<String, List<Run>> ofTrip = runs.stream().collect(groupingBy(Run::trip));
         for (Trip trip : facts.problem().trips()) {
             List<Run> ofThisTrip = ofTrip.getOrDefault(trip.id(), List.of());
@@ -35,6 +35,15 @@ final class RunRules {
     private void belongsToKnownTrip(Run run) {
         if (facts.trip(run.trip()).isEmpty()) {
             breach("The %s on %s is for trip [%s], which is not known", inWords(run.kind()), run.date(), run.trip());
+        }
+    }
+
+    private void comesWithPeople(Run run) {
+        namesNoOffer(run);
+        if (!run.broughtOn().equals(run.date())) {
+            breach(
+                    "The %s of trip [%s] on %s comes to site on %s, but only a delivery comes on another date",
+                    inWords(run.kind()), run.trip(), run.date(), run.broughtOn());
         }
     }
 

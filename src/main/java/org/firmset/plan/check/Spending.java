@@ -1,6 +1,7 @@
 package org.firmset.plan.check;
 
 import java.math.BigInteger;
+import java.util.Collection;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.Trip;
@@ -28,8 +29,13 @@ final class Spending {
         extraRuns = extraRuns.add(BigInteger.valueOf(trip.extraRunCents()));
     }
 
-    void onDelivery(DeliveryOffer offer) {
+    /** The fee, and where the goods are worth less than the least order that for a small one on top. */
+    void onDelivery(DeliveryOffer offer, Collection<Cargo> goods) {
         deliveries = deliveries.add(BigInteger.valueOf(offer.cents()));
+        BigInteger worth = Cargo.sum(goods, Cargo::cents);
+        if (worth.compareTo(BigInteger.valueOf(offer.leastOrderCents())) < 0) {
+            deliveries = deliveries.add(BigInteger.valueOf(offer.smallOrderCents()));
+        }
     }
 
     void onPacks(Cargo cargo) {

@@ -65,14 +65,14 @@ final class SupplyRules {
     private void carriesOnlyWhatIsAvailable(Run run) {
         for (Cargo cargo : facts.cargo(run)) {
             Material material = cargo.material();
-            if (run.date().isBefore(material.availableFrom())) {
+            if (run.broughtOn().isBefore(material.availableFrom())) {
                 breach(
                         "The %s of trip [%s] carries %s packs of [%s] on %s, which can be had from %s",
                         RunRules.inWords(run.kind()),
                         run.trip(),
                         cargo.load().packs(),
                         material.name(),
-                        run.date(),
+                        run.broughtOn(),
                         material.availableFrom());
             }
         }
@@ -88,8 +88,8 @@ final class SupplyRules {
         }
         for (Run run : facts.schedule().runs()) {
             for (Cargo cargo : facts.cargo(run)) {
-                arrivals.add(
-                        new Arrival(cargo.material(), run.date(), cargo.load().packs(), true));
+                arrivals.add(new Arrival(
+                        cargo.material(), run.broughtOn(), cargo.load().packs(), true));
             }
         }
         return arrivals;

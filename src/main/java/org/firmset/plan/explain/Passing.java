@@ -157,12 +157,7 @@ final class Passing {
                 .one(was, offer.id())
                 .flatMap(o -> Part.OFFERS.one(is, offer.id()).map(n -> follows(o.earliest(), n.earliest())))
                 .orElse(false);
-        return follows ? from(offer, later(offer.earliest())) : offer;
-    }
-
-    private static DeliveryOffer from(DeliveryOffer offer, LocalDate earliest) {
-        return new DeliveryOffer(
-                offer.id(), offer.name(), offer.materials(), offer.grams(), earliest, offer.weekdays(), offer.cents());
+        return follows ? offer.withEarliest(later(offer.earliest())) : offer;
     }
 
     /** Whether a date moved just as the status date did, as one that is counted from it does. */

@@ -32,7 +32,7 @@ final class Costs {
                         ? model.trip(supply.tripOf(source)).extraRunCents()
                         : 0;
                 deliveryCents +=
-                        supply.isDelivery(source) ? supply.offerOf(source).cents() : 0;
+                        supply.isDelivery(source) ? supply.offerOf(source).cents() + supply.smallOrderCents(source) : 0;
             }
         }
         return new Totals(trips, runs, tripCents, extraCents, deliveryCents, generatorCents(), materialCents(draft));

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Former;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
@@ -20,6 +21,7 @@ import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The planning problem by number instead of by name: stages, site days, trips and materials are counted from 0 in the
@@ -62,6 +64,8 @@ final class Model {
     final Index materialIndex;
     final Index laneIndex;
     final int[] availableEpoch;
+    /** For each offer and site day the date on which it brings what is there on that day; null when it brings nothing. */
+    final @Nullable LocalDate[][] brought;
 
     Model(PlanningProblem problem) {
         this.problem = problem;
@@ -107,11 +111,41 @@ final class Model {
         availableEpoch = problem.materials().stream()
                 .mapToInt(m -> epoch(m.availableFrom()))
                 .toArray();
+        brought = new LocalDate[problem.offers().size()][];
+        for (int o = 0; o < brought.length; o++) {
+            brought[o] = brought(problem.offers().get(o));
+        }
         allowed = allowedDays();
         formerStart = former(Former::start);
         formerFinish = former(Former::finish);
         style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
         linkStages();
+    }
+
+    private @Nullable LocalDate[] brought(DeliveryOffer offer) {
+        @Nullable LocalDate[] result = new @Nullable LocalDate[days.size()];
+        for (int d = 0; d < result.length; d++) {
+            result[d] = brought(offer, d);
+        }
+        return result;
+    }
+
+    /** The later it is dropped the longer it keeps, and the more can be had: no other date could be better. */
+    private @Nullable LocalDate brought(DeliveryOffer offer, int day) {
+        LocalDate date = days.get(day).date();
+        if (offer.attended() || day != firstDayOfTrip[tripOfDay[day]]) {
+            return offer.comesOn(date) ? date : null;
+        }
+        LocalDate eve = problem.statusDate().minusDays(1);
+        return offer.lastBetween(day == 0 ? eve : days.get(day - 1).date(), date)
+                .orElse(null);
+    }
+
+    /** Whether an offer may bring a material on a date for a site day. What must stay dry needs somebody to stow it. */
+    boolean brings(DeliveryOffer offer, int material, LocalDate broughtOn, int day) {
+        return offer.materials().contains(material(material).id())
+                && availableEpoch[material] <= epoch(broughtOn)
+                && (!material(material).dry() || broughtOn.equals(days.get(day).date()));
     }
 
     static int epoch(LocalDate date) {

@@ -1,6 +1,7 @@
 package org.firmset.plan.search;
 
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.firmset.measure.Hours;
+import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Material;
 import org.firmset.plan.Obstacle;
@@ -297,11 +299,41 @@ final class Obstacles {
                 Rule.RUNS,
                 users,
                 "%s (%,.0f kg, %.2f m3, %.1f m long) goes into no vehicle on any trip, and no supplier"
-                        + " can bring it on an open date. Have it delivered, or use a smaller pack.",
+                        + " can bring it on an open date.%s Have it delivered, or use a smaller pack.",
                 material.name(),
                 material.grams() / 1000.0,
                 material.millilitres() / 1e6,
-                material.longestMillimetres() / 1000.0);
+                material.longestMillimetres() / 1000.0,
+                whyNoTruck(material));
+    }
+
+    /** What keeps those away who sell it. */
+    private String whyNoTruck(Material material) {
+        StringBuilder why = new StringBuilder();
+        for (DeliveryOffer offer : model.problem.offers()) {
+            if (offer.materials().contains(material.id())) {
+                if (offer.grams() < material.grams()) {
+                    why.append(" A truck of ")
+                            .append(offer.name())
+                            .append(" may bring only ")
+                            .append(String.format(Locale.ROOT, "%,.0f kg.", offer.grams() / 1000.0));
+                }
+                if (!offer.shutMonths().isEmpty()) {
+                    why.append(" No truck of ")
+                            .append(offer.name())
+                            .append(" may come in ")
+                            .append(offer.shutMonths().stream()
+                                    .sorted()
+                                    .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+                                    .collect(Collectors.joining(", ")))
+                            .append('.');
+                }
+                if (material.dry() && !offer.attended()) {
+                    why.append(" It must be kept dry, so somebody must be there to take it.");
+                }
+            }
+        }
+        return why.toString();
     }
 
     private void order() {

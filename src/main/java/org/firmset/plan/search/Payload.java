@@ -6,11 +6,11 @@ import org.firmset.trade.haul.MassLimit;
 import org.firmset.trade.haul.Rig;
 
 /** The most a rig carries, however its load is shared over its bays. */
-final class Payload {
+public final class Payload {
     private Payload() {}
 
-    /** Over all sharings between two bays, or the sum of what each bay takes alone where there are more. */
-    static long mostGrams(Rig rig) {
+    /** In grams: over all sharings between two bays, or the sum of what each bay takes alone where there are more. */
+    public static long mostGrams(Rig rig) {
         if (rig.bays().size() == 2) {
             return mostOfTwo(rig, rig.bays().get(0).id(), rig.bays().get(1).id());
         }

@@ -119,7 +119,8 @@ final class PlanWriter {
                 model.days.get(supply.dayOf(source)).date(),
                 kind,
                 supply.isDelivery(source) ? supply.offerOf(source).id() : "",
-                loads);
+                loads,
+                supply.arrival(source));
     }
 
     private List<GeneratorUse> generator() {

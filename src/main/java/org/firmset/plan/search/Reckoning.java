@@ -63,7 +63,7 @@ final class Reckoning {
         problem.trips().forEach(this::addTrip);
         problem.offers().stream()
                 .filter(o -> o.materials().stream().anyMatch(needed::contains))
-                .forEach(o -> cents = cents.add(times(o.cents(), days)));
+                .forEach(o -> cents = cents.add(times(o.cents(), days).add(times(o.smallOrderCents(), days))));
         cents = cents.add(fuel());
     }
 
@@ -234,14 +234,8 @@ final class Reckoning {
     }
 
     private DeliveryOffer offer(DeliveryOffer offer) {
-        return new DeliveryOffer(
-                offer.id(),
-                offer.name(),
-                offer.materials(),
-                cut(offer.grams(), grams),
-                offer.earliest(),
-                offer.weekdays(),
-                offer.cents());
+        return offer.withGrams(cut(offer.grams(), grams))
+                .withSmallOrders(cut(offer.leastOrderCents(), cents), offer.smallOrderCents());
     }
 
     /** How many extra runs of a trip could be of use: each takes its hours and brings a pack at least. */

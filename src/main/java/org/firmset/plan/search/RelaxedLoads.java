@@ -7,6 +7,7 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -63,6 +64,7 @@ final class RelaxedLoads {
     private final IntVar[][] left;
 
     private final List<Map<Integer, IntVar>> delivered = new ArrayList<>();
+    private final SmallOrders smallOrders;
 
     RelaxedLoads(
             Model model,
@@ -87,6 +89,7 @@ final class RelaxedLoads {
         }
         own = new IntVar[groups.size()][model.tripCount()];
         left = new IntVar[groups.size()][model.tripCount()];
+        smallOrders = new SmallOrders(cp, careful);
     }
 
     /** How many extra runs each trip makes. */
@@ -100,6 +103,7 @@ final class RelaxedLoads {
             cents.addTerm(extraRuns[t], model.trip(t).extraRunCents());
         }
         deliveries.forEach((key, comes) -> cents.addTerm(comes, offer(key).cents()));
+        smallOrders.forEach((key, extra) -> cents.add(extra));
     }
 
     Guide.Loads loads(CpSolver solution) {
@@ -198,6 +202,7 @@ final class RelaxedLoads {
             extraRunsNeedTheTrip(t);
         }
         loadTrucks();
+        deliveries.forEach(this::order);
         for (int g = 0; g < groups.size(); g++) {
             keepStock(g);
             useInTime(g);
@@ -236,6 +241,7 @@ final class RelaxedLoads {
         }
         deliveries.forEach((key, comes) -> spent[months.monthOf(key % model.dayCount())].addTerm(
                 comes, MILLI * offer(key).cents()));
+        smallOrders.forEach((key, extra) -> spent[months.monthOf(key % model.dayCount())].addTerm(extra, MILLI));
         for (int g = 0; g < groups.size(); g++) {
             long each = milliCents(g);
             delivered
@@ -281,12 +287,7 @@ final class RelaxedLoads {
         Map<Integer, IntVar> brought = new LinkedHashMap<>();
         for (int offer : way.offers()) {
             for (int d = 0; d < model.dayCount(); d++) {
-                boolean comes = way.available() <= model.dayEpoch[d]
-                        && model.problem
-                                .offers()
-                                .get(offer)
-                                .comesOn(model.days.get(d).date());
-                if (comes) {
+                if (brings(offer, g, d)) {
                     int key = key(offer, d);
                     deliveries.computeIfAbsent(key, k -> cp.newBoolVar(""));
                     brought.put(key, cp.newIntVar(0, all, ""));
@@ -294,6 +295,46 @@ final class RelaxedLoads {
             }
         }
         delivered.add(brought);
+    }
+
+    /** Materials of a group are brought alike. */
+    private boolean brings(int offer, int g, int day) {
+        LocalDate brought = model.brought[offer][day];
+        return brought != null
+                && model.brings(
+                        model.problem.offers().get(offer),
+                        groups.get(g).materials().getFirst(),
+                        brought,
+                        day);
+    }
+
+    /** What has a price but no mass is not seen here: an order of it may be as large as one likes. */
+    private void order(int key, BoolVar comes) {
+        List<SmallOrders.Goods> goods = new ArrayList<>();
+        for (int g = 0; g < groups.size(); g++) {
+            IntVar units = delivered.get(g).get(key);
+            if (units != null) {
+                goods.add(new SmallOrders.Goods(units, careful ? milliCents(g) : mostMilliCents(g)));
+            }
+        }
+        boolean seen = groups.stream()
+                .flatMap(g -> g.materials().stream())
+                .map(model::material)
+                .allMatch(m -> m.grams() > 0
+                        || m.cents() == 0
+                        || !offer(key).materials().contains(m.id()));
+        if (seen) {
+            smallOrders.add(key, offer(key), comes, goods);
+        }
+    }
+
+    /** The most that a unit of mass of a group costs, rounded up. */
+    private long mostMilliCents(int g) {
+        return groups.get(g).materials().stream()
+                .map(model::material)
+                .mapToLong(m -> m.grams() == 0 ? 0 : Math.ceilDiv(MILLI * m.cents() * UNIT_GRAMS, m.grams()))
+                .max()
+                .orElse(0);
     }
 
     /** All runs of a trip together carry no more than so many full ones. */
@@ -379,12 +420,16 @@ final class RelaxedLoads {
             }
             for (Map.Entry<Integer, IntVar> brought : delivered.get(g).entrySet()) {
                 int on = brought.getKey() % model.dayCount();
-                if (on <= d && model.dayEpoch[on] >= oldest) {
+                if (on <= d && broughtEpoch(brought.getKey()) >= oldest) {
                     rest.addTerm(brought.getValue(), -1);
                 }
             }
             cp.addLessOrEqual(rest, stock(g) + (careful ? 0 : lastPacks(g, model.tripOfDay[d])));
         }
+    }
+
+    private int broughtEpoch(int key) {
+        return Model.epoch(Objects.requireNonNull(model.brought[key / model.dayCount()][key % model.dayCount()]));
     }
 
     private void use(LinearExprBuilder sum, int g, int from, int to, long sign) {

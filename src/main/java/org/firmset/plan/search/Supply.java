@@ -3,12 +3,14 @@ package org.firmset.plan.search;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Material;
 import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.MassLimit;
 import org.firmset.trade.haul.Rig;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where packs come from. Sources are numbered: first the lots on site, then for each trip its arrival run and its extra
@@ -31,6 +33,7 @@ final class Supply {
     private final long[][] volumeOn;
     private final long[][] limitUse;
     private final long[] truckMass;
+    private final long[] truckCents;
     private final long[] dryAtEndOfDay;
     private final int[] dryArrivals;
     private final int[] sourcesOfTrip;
@@ -66,6 +69,7 @@ final class Supply {
             limitUse[r] = new long[rig.limits().size()];
         }
         truckMass = new long[sourceEnd - runEnd];
+        truckCents = new long[sourceEnd - runEnd];
         dryAtEndOfDay = new long[model.dayCount()];
         dryArrivals = new int[model.dayCount()];
         sourcesOfTrip = new int[model.tripCount()];
@@ -101,6 +105,7 @@ final class Supply {
             Arrays.fill(limitUse[r], 0);
         }
         Arrays.fill(truckMass, 0);
+        Arrays.fill(truckCents, 0);
         Arrays.fill(dryArrivals, 0);
         Arrays.fill(sourcesOfTrip, 0);
         Arrays.fill(dryAtEndOfDay, dryOfLots());
@@ -191,22 +196,37 @@ final class Supply {
         }
         int day = dayOf(source);
         Material material = model.material(m);
-        if (day > useDay
-                || !material.goodOn(
-                        model.days.get(useDay).date(), model.days.get(day).date())) {
+        if (day > useDay || (isDelivery(source) && brought(source) == null)) {
+            return 0;
+        }
+        if (!material.goodOn(model.days.get(useDay).date(), arrival(source))) {
             return 0;
         }
         int packs = Math.min(wanted, carries(source, bay, m));
         if (packs > 0 && ledger.purse().isLimited()) {
-            packs = Math.min(packs, paid(source, m));
+            packs = paid(source, m, packs);
         }
         return packs > 0 && material.dry() ? Math.min(packs, underRoof(material, day, useDay)) : packs;
     }
 
-    /** How many packs the month can still pay for, and for the run that brings them. */
-    private int paid(int source, int m) {
+    /** How many of some packs the month can still pay for, and for the run that brings them. */
+    private int paid(int source, int m, int packs) {
         long left = ledger.purse().left(dayOf(source)) - (inUse(source) ? 0 : startCents(source));
-        return whole(left, model.material(m).cents());
+        long each = model.material(m).cents();
+        if (!isDelivery(source) || offerOf(source).smallOrderCents() == 0) {
+            return Math.min(packs, whole(left, each));
+        }
+        // more packs may cost less, when with them the order is no small one any more
+        long open = Math.min(left, Long.MAX_VALUE / 2) + smallOrderCents(source);
+        long goods = truckCents[source - runEnd];
+        int most = Math.min(packs, whole(open, each));
+        long fee = offerOf(source).smallOrderCents(goods + most * each);
+        return fee == 0 ? most : Math.min(packs, whole(open - fee, each));
+    }
+
+    /** What a delivery takes because its goods are worth so little; 0 when none comes. */
+    long smallOrderCents(int source) {
+        return isDelivery(source) && inUse(source) ? offerOf(source).smallOrderCents(truckCents[source - runEnd]) : 0;
     }
 
     /** What a run or delivery costs before anything is on it, the trip to meet it included. */
@@ -239,14 +259,17 @@ final class Supply {
 
     private int onTruck(int source, int m) {
         DeliveryOffer offer = offerOf(source);
-        boolean comes = model.availableEpoch[m] <= model.dayEpoch[dayOf(source)]
-                && offer.materials().contains(model.material(m).id())
-                && offer.comesOn(model.days.get(dayOf(source)).date());
+        LocalDate brought = brought(source);
+        boolean comes = brought != null && model.brings(offer, m, brought, dayOf(source));
         return comes
                 ? whole(
                         offer.grams() - truckMass[source - runEnd],
                         model.material(m).grams())
                 : 0;
+    }
+
+    private @Nullable LocalDate brought(int source) {
+        return model.brought[(source - runEnd) / model.dayCount()][dayOf(source)];
     }
 
     private int onRun(int run, int bay, int m) {
@@ -307,9 +330,13 @@ final class Supply {
                 .goodOn(model.days.get(useDay).date(), arrival(reservation.source()));
     }
 
+    /** The date from which the packs of a source age. Of a delivery only where it can come. */
     LocalDate arrival(int source) {
-        return isLot(source)
-                ? model.lot(source).arrivedOn()
+        if (isLot(source)) {
+            return model.lot(source).arrivedOn();
+        }
+        return isDelivery(source)
+                ? Objects.requireNonNull(brought(source))
                 : model.days.get(dayOf(source)).date();
     }
 
@@ -338,6 +365,7 @@ final class Supply {
             return;
         }
         boolean was = inUse(source);
+        long smallOrder = smallOrderCents(source);
         ledger.purse().spend(dayOf(source), packs * material.cents());
         packsOf[reservation.material()][source] += packs;
         packsOn[source] += packs;
@@ -346,6 +374,8 @@ final class Supply {
         }
         if (isDelivery(source)) {
             truckMass[source - runEnd] += material.grams() * packs;
+            truckCents[source - runEnd] += material.cents() * packs;
+            ledger.purse().spend(dayOf(source), smallOrderCents(source) - smallOrder);
         } else {
             bookRun(source, reservation.bay(), material, packs);
         }

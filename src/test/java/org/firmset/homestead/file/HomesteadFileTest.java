@@ -236,6 +236,11 @@ class HomesteadFileTest {
             /openDates/rules/0/people    | []           | /openDates/rules/0/people    | ``          | names nobody                                  | Write the key of at least one person
             /openDates/rules/0/people    | ["ann","ann"] | /openDates/rules/0/people   | ann, ann    | names somebody twice                          | Write each person once
             /suppliers/0/delivery/weekdays | []         | /suppliers/0/delivery/weekdays | ``        | names no weekday                              | Write at least one, such as saturday
+            /suppliers/0/delivery/leastOrder | "90.00 USD" | /suppliers/0/delivery/leastOrder | 90.00 USD | says nothing of what a smaller order costs | Write smallOrderFee as well, 0 when there is none, or leave both out
+            /suppliers/0/delivery/smallOrderFee | "9.00 USD" | /suppliers/0/delivery/smallOrderFee | 9.00 USD | says nothing of which order is a small one | Write leastOrder as well, or leave both out
+            /suppliers/0/delivery/placeWithin | "1.5 h"   | /suppliers/0/delivery/placeWithin | 1.5 h | is for what is used on the day it comes, but 'cement' keeps longer | Write 0 as the shelf life of 'cement', or sell it under another supplier
+            /place/softMonths            | ["january","february","march","april","may","june","july","august","september","october","november","december"] | /place/softMonths | all twelve | leaves no month in which a truck could come | Take out the months in which the track bears one, or take the delivery out at the suppliers
+            /materials/0/mass            | "5 t"        | /suppliers/0/delivery/largestMass | 4000 kg | leaves room for no pack of 'cement', 5000 kg, which fits no vehicle either | Ask for a larger truck, or write a smaller pack
             /stages/0/leastBlock         | "9 h"        | /stages/0/leastBlock         | 9 h         | is over the most it can take on one day, 8 h  | Write less here or more there
             /stages/1/mostPerDay         | "5 h"        | /stages/1/mostPerDay         | 5 h         | is under the labour 6 h of a stage that is done in one go | Leave it out, or write 'splittable' as the layout
             /stages/1/notAfter           | "2027-04-30" | /stages/1/notAfter           | 2027-04-30  | is before the first possible date 2027-05-01  | Write the later date here
@@ -257,6 +262,44 @@ class HomesteadFileTest {
             List<Fault> faults = sound().with(change, json).faults();
             assertThat(faults).isNotEmpty();
             onlyFault(change.equals("/currency") ? faults.subList(0, 1) : faults, pointer, value, problem, remedy);
+        }
+
+        @Test
+        void a_truck_that_the_track_does_not_bear_empty_is_refused() {
+            onlyFault(
+                    sound().with("/place/trackLimit", "\"9 t\"")
+                            .with("/suppliers/0/delivery/truckEmptyMass", "\"9 t\"")
+                            .faults(),
+                    "/suppliers/0/delivery/truckEmptyMass",
+                    "9000 kg",
+                    "is not under the limit of the track, 9000 kg",
+                    "Ask for a smaller truck, look at /place/trackLimit again, or take the delivery out");
+        }
+
+        @Test
+        void a_track_that_bears_the_truck_but_no_pack_is_named_with_the_largest_mass() {
+            onlyFault(
+                    sound().with("/place/trackLimit", "\"10 t\"")
+                            .with("/suppliers/0/delivery/truckEmptyMass", "\"9 t\"")
+                            .with("/materials/0/mass", "\"1.5 t\"")
+                            .faults(),
+                    "/suppliers/0/delivery/largestMass",
+                    "4000 kg",
+                    "leaves room for no pack of 'cement', 1500 kg, which fits no vehicle either",
+                    "Ask for a larger truck, or write a smaller pack; the track bears 10000 kg");
+        }
+
+        @Test
+        void ready_mix_with_nobody_there_is_refused() {
+            onlyFault(
+                    sound().with("/suppliers/0/delivery/placeWithin", "\"1.5 h\"")
+                            .with("/suppliers/0/delivery/attended", "false")
+                            .with("/materials/0/shelfLifeDays", "0")
+                            .faults(),
+                    "/suppliers/0/delivery/attended",
+                    "false",
+                    "leaves ready-mix with nobody there to place it",
+                    "Write true, or leave placeWithin out");
         }
 
         @Test

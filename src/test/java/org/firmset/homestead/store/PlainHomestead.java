@@ -40,7 +40,7 @@ final class PlainHomestead {
                 "Plain",
                 UnitSystem.METRIC,
                 "CHF",
-                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of()),
+                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of()),
                 new Travel(NO_LENGTH, Hours.NONE, Hours.NONE, NOTHING, NOTHING, "truck", null, 0, Hours.NONE, NOTHING),
                 new OpenDates(List.of(), List.of(), List.of()),
                 List.of(),
@@ -50,7 +50,12 @@ final class PlainHomestead {
                 List.of(new Material("cement", "Cement", "bag", MASSLESS, NO_ROOM, null, false, null)),
                 List.of(
                         new Supplier("yard", "Yard", 0, List.of(), null),
-                        new Supplier("mill", "Mill", 0, List.of(), new DeliveryTerms(NOTHING, MASSLESS, 0, List.of()))),
+                        new Supplier(
+                                "mill",
+                                "Mill",
+                                0,
+                                List.of(),
+                                new DeliveryTerms(NOTHING, MASSLESS, 0, List.of(), null, null, null, false, null))),
                 List.of(new Tool("mixer", "Mixer", 1, null, false)),
                 List.of(new Vehicle("truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null)),
                 List.of(),

@@ -3,6 +3,7 @@ package org.firmset.homestead.store;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -111,7 +112,13 @@ final class RichHomestead {
                         new BigDecimal(month + ".50"),
                         new BigDecimal("1." + (month + 10))))
                 .toList();
-        return new Place(new BigDecimal("44.123456780"), new BigDecimal("-110.500"), "America/Denver", climate);
+        return new Place(
+                new BigDecimal("44.123456780"),
+                new BigDecimal("-110.500"),
+                "America/Denver",
+                climate,
+                Mass.ofKilograms(18_143.6948),
+                List.of(Month.APRIL, Month.MARCH));
     }
 
     private static Travel travel() {
@@ -219,7 +226,12 @@ final class RichHomestead {
                         usd("75.00"),
                         Mass.ofKilograms(4000 + i),
                         11 + i,
-                        List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY)));
+                        List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY),
+                        usd("450.0" + i),
+                        usd("60.25"),
+                        Mass.ofKilograms(9525.4 + i),
+                        i == 1,
+                        new Hours(5 + i)));
     }
 
     private static Tool tool(String key, int i) {

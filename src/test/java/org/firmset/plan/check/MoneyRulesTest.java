@@ -97,6 +97,52 @@ class MoneyRulesTest {
         keepsEveryRule(problem, fullMonth());
     }
 
+    /** Goods are worth 500 a pack. */
+    @Nested
+    class SmallOrders {
+        private void quarryOf(long leastOrder) {
+            problem.offer(quarry("other", 900).withSmallOrders(leastOrder, 70));
+        }
+
+        private static Schedules packs(int first, int second) {
+            return schedule()
+                    .delivery("may", "2027-05-02", "other", load("sand", TRUCK, first), load("sand", TRUCK, second));
+        }
+
+        @Test
+        void take_a_fee_when_goods_are_worth_a_cent_less_than_the_least_order() {
+            quarryOf(1_501);
+            takes(10_000 + 900 + 70 + 1_500, packs(1, 2), "2027-05");
+        }
+
+        @Test
+        void end_at_the_least_order() {
+            quarryOf(1_500);
+            takes(10_000 + 900 + 1_500, packs(1, 2), "2027-05");
+        }
+
+        @Test
+        void are_each_delivery_by_itself() {
+            quarryOf(1_500);
+            takes(
+                    10_000 + 2 * 900 + 70 + 2_500,
+                    packs(1, 2).delivery("may", "2027-05-03", "other", load("sand", TRUCK, 2)),
+                    "2027-05");
+        }
+
+        @Test
+        void are_paid_in_the_month_they_are_for() {
+            problem.offer(new DeliveryOffer(
+                            "drop", "Drop", Set.of("sand"), 9_000_000, Problems.STATUS_DATE, Set.of(MONDAY), 900)
+                    .withSmallOrders(1_000, 70)
+                    .withAttended(false));
+            takes(
+                    10_000 + 900 + 70 + 500,
+                    schedule().dropped("june", "2027-06-29", "2027-05-31", "drop", load("sand", TRUCK, 1)),
+                    "2027-06");
+        }
+    }
+
     @Nested
     class Trips {
         @Test

@@ -257,8 +257,7 @@ final class RandomEdits {
     }
 
     private DeliveryOffer dearer(DeliveryOffer o) {
-        return new DeliveryOffer(
-                o.id(), o.name(), o.materials(), o.grams(), o.earliest().plusDays(3), o.weekdays(), o.cents() + 500);
+        return o.withEarliest(o.earliest().plusDays(3)).withFee(o.cents() + 500);
     }
 
     private void site(PlanningProblem.Parts d) {

@@ -183,7 +183,11 @@ public final class RandomProblem {
                         between(300, 3_000) * 1_000L,
                         statusDate.plusDays(between(0, 20)),
                         weekdays,
-                        between(0, 3_000)));
+                        between(0, 3_000),
+                        chance(40) ? between(1, 12) * 1_000L : 0,
+                        between(0, 2_500),
+                        chance(30) ? Set.of(statusDate.plusDays(between(0, 90)).getMonth()) : Set.of(),
+                        chance(60)));
     }
 
     private Site site() {
