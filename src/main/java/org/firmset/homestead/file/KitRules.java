@@ -10,20 +10,26 @@ import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
 import org.jspecify.annotations.Nullable;
 
-/** Vehicles and trailers can carry at least themselves, and deliveries come on some weekday. */
+/** Vehicles and trailers can carry at least themselves and take what is needed, and deliveries come on some weekday. */
 final class KitRules {
     private KitRules() {}
 
     static List<Fault> faults(Homestead homestead) {
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < homestead.vehicles().size(); i++) {
-            check(homestead.vehicles().get(i), "/vehicles/" + i, faults);
+            Vehicle vehicle = homestead.vehicles().get(i);
+            boolean tows = homestead.travel().trailer() != null
+                    && vehicle.key().equals(homestead.travel().vehicle());
+            check(vehicle, "/vehicles/" + i, faults);
+            AxleRules.check(vehicle, tows, "/vehicles/" + i, faults);
         }
         for (int i = 0; i < homestead.trailers().size(); i++) {
             check(homestead.trailers().get(i), "/trailers/" + i, faults);
+            AxleRules.check(homestead.trailers().get(i), "/trailers/" + i, faults);
         }
         checkTow(homestead, faults);
         checkDeliveries(homestead, faults);
+        FitRules.check(homestead, faults);
         return faults;
     }
 
