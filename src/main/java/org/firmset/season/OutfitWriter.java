@@ -2,9 +2,11 @@ package org.firmset.season;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 import org.firmset.homestead.Axles;
 import org.firmset.homestead.Deck;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Material;
 import org.firmset.homestead.Rack;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
@@ -16,6 +18,7 @@ import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.HaulTrailer;
 import org.firmset.trade.haul.HaulVehicle;
 import org.firmset.trade.haul.Outfit;
+import org.firmset.trade.haul.Packs;
 import org.firmset.trade.haul.RoofRack;
 import org.firmset.trade.haul.TrailerDeck;
 import org.firmset.trade.haul.VehicleAxles;
@@ -35,6 +38,9 @@ public final class OutfitWriter {
     /** Id of the bay on the trailer. */
     public static final String DECK = "deck";
 
+    private static final Pattern LOOSE =
+            Pattern.compile("(cubic (yard|foot|feet|metre|meter)|yd3|ft3|m3|ton|tonne)s?", Pattern.CASE_INSENSITIVE);
+
     private OutfitWriter() {}
 
     /** @param people all who ride along */
@@ -51,7 +57,27 @@ public final class OutfitWriter {
         return of(vehicle, trailer, people);
     }
 
-    static Outfit of(Vehicle vehicle, @Nullable Trailer trailer, Mass people) {
+    /**
+     * Packs of a material to be placed in a bay. What is bought by a measure of volume or mass lies loose.
+     *
+     * @param neededFirst 1 for what is needed first on site, more for later
+     */
+    public static Packs packs(Material material, int count, int neededFirst) {
+        Length longest = material.longest();
+        return new Packs(
+                material.key(),
+                material.name(),
+                count,
+                mass(material.mass()),
+                whole(material.volume(), 6, RoundingMode.CEILING),
+                longest == null ? 0 : whole(longest, 3, RoundingMode.CEILING),
+                material.dry(),
+                material.upright(),
+                LOOSE.matcher(material.pack()).matches(),
+                neededFirst);
+    }
+
+    private static Outfit of(Vehicle vehicle, @Nullable Trailer trailer, Mass people) {
         return new Outfit(
                 new HaulVehicle(
                         vehicle.name(),
@@ -113,7 +139,7 @@ public final class OutfitWriter {
                         maybe(deck.axleRating()));
     }
 
-    static Bay bay(String id, String name, Volume volume, Length longestPiece) {
+    private static Bay bay(String id, String name, Volume volume, Length longestPiece) {
         return new Bay(id, name, whole(volume, 6, RoundingMode.FLOOR), whole(longestPiece, 3, RoundingMode.FLOOR));
     }
 

@@ -74,6 +74,24 @@ class RigWriterTest {
     }
 
     @Test
+    void packs_of_the_demo_are_loose_upright_or_dry_as_they_are_bought() {
+        assertThat(DEMO.materials().stream()
+                        .map(m -> OutfitWriter.packs(m, 1, 1))
+                        .filter(Packs::loose))
+                .extracting(Packs::kind)
+                .containsExactly("rock-yd3");
+        assertThat(DEMO.materials().stream()
+                        .map(m -> OutfitWriter.packs(m, 1, 1))
+                        .filter(Packs::upright))
+                .extracting(Packs::kind)
+                .containsExactly("opening");
+        Packs bag = OutfitWriter.packs(DEMO.materials().getFirst(), 3, 2);
+        assertThat(bag)
+                .isEqualTo(
+                        new Packs("concrete-80", "Concrete mix, 80 lb", 3, 36_288, 22_000, 0, true, false, false, 2));
+    }
+
+    @Test
     void a_roof_is_a_bay_of_its_own() {
         Homestead demo = withRoof(new Rack(Mass.ofKilograms(80), Volume.ofCubicMetres(0.5), Length.ofMetres(4), null));
         Rig rig = new RigWriter(demo).rig(TWO);

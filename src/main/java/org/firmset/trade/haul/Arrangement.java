@@ -11,7 +11,7 @@ final class Arrangement {
     private static final double HEAVY_GRAMS = 40_000;
 
     private static final double SPLIT = 0.4;
-    private static final double ON_A_BORDER = 0.3;
+    private static final double ON_A_BORDER = 1;
     private static final double FRONT_LIGHT_PER_GRAM = 0.0005;
 
     private final Balance balance;
@@ -123,6 +123,15 @@ final class Arrangement {
 
     int spotsOf(int g) {
         return spots[g].length;
+    }
+
+    /** How many of its spots, the first ones, lie on as few zones as hold it. */
+    int plainSpotsOf(int g) {
+        int plain = 0;
+        while (plain < spots[g].length && spots[g][plain].zones() == spots[g][0].zones()) {
+            plain++;
+        }
+        return plain;
     }
 
     Spot spot(int g, int s) {

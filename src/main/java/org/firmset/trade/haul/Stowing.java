@@ -7,8 +7,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /**
- * Finds the places of packs. Small loads are tried in full; bigger ones are laid pack by pack where they cost least, then
- * moved and swapped as long as that helps, then shaken a few times. Work is bounded by the number of arrangements
+ * Finds the places of packs. Small loads are tried in full, zone by zone; bigger ones, and those that only fit across
+ * borders, are laid pack by pack where they cost least, then moved and swapped as long as that helps, then shaken. Work is bounded by the number of arrangements
  * weighed, so that the same load always ends the same way.
  */
 final class Stowing {
@@ -49,7 +49,9 @@ final class Stowing {
     List<Stowed> search() {
         if (arrangements() <= TRIED_IN_FULL) {
             tryAll(0);
-        } else {
+            weighed = 0;
+        }
+        if (bestHard > HAIR) {
             layOneByOne();
             improve();
             shake();
@@ -73,13 +75,13 @@ final class Stowing {
         return result;
     }
 
-    /** How many there are, or more than are tried in full. */
+    /** How many there are zone by zone, or more than are tried in full. */
     private long arrangements() {
         long product = 1;
         for (int g = 0; g < state.cargoes(); g++) {
             long ways = 1;
             // of n packs on s spots there are (n + s - 1) over (s - 1); each step divides without rest
-            for (int i = 1; i < state.spotsOf(g) && ways <= TRIED_IN_FULL; i++) {
+            for (int i = 1; i < state.plainSpotsOf(g) && ways <= TRIED_IN_FULL; i++) {
                 ways = ways * (state.packs(g).count() + i) / i;
             }
             product *= ways;
@@ -100,7 +102,7 @@ final class Stowing {
     }
 
     private void tryAll(int g, int s, int left) {
-        if (s == state.spotsOf(g) - 1) {
+        if (s == state.plainSpotsOf(g) - 1) {
             state.add(g, s, left);
             tryAll(g + 1);
             state.add(g, s, -left);
@@ -116,7 +118,7 @@ final class Stowing {
     private void layOneByOne() {
         List<Integer> heaviestFirst = IntStream.range(0, state.cargoes())
                 .boxed()
-                .sorted(Comparator.comparing(
+                .sorted(Comparator.comparingLong(
                         g -> -state.packs(g).grams() * state.packs(g).count()))
                 .toList();
         for (int g : heaviestFirst) {

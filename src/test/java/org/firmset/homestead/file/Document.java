@@ -56,7 +56,7 @@ final class Document {
               "tools": [{"key": "mixer", "name": "Mixer", "count": 1, "draw": "550 W"}],
               "vehicles": [{"key": "pickup", "name": "Pickup", "grossRating": "7000 lb", "emptyMass": "5100 lb",
                 "standingKit": "100 lb", "bayVolume": "50 ft3", "longestPiece": "8 ft", "towRating": "5000 lb",
-                "axles": {"wheelbase": "145 in", "frontRating": "3750 lb", "rearRating": "3900 lb",
+                "axles": {"wheelbase": "145 in", "frontRating": "3750 lb", "rearRating": "4100 lb",
                   "frontEmpty": "3000 lb", "bayFront": "92 in", "bayLength": "78 in", "seats": "65 in",
                   "kit": "100 in", "hitch": "193 in"}}],
               "trailers": [{"key": "flatbed", "name": "Flatbed", "grossRating": "3000 lb", "emptyMass": "700 lb",

@@ -207,7 +207,7 @@ final class RichHomestead {
                 Volume.ofCubicMetres(0.016990108 + i),
                 Length.ofMetres(0.6 + i),
                 true,
-                i == 1,
+                true,
                 90 + i);
     }
 
