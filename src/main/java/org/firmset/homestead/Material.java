@@ -28,6 +28,9 @@ public record Material(
 
         @Described("It must be kept dry on site.") boolean dry,
 
+        @Described(value = "It has to stand upright on the way.", usual = "false")
+        boolean upright,
+
         @Described(value = "Days it stays good after it was bought; left out for no limit.", least = "0", most = "3650")
         @Nullable
         Integer shelfLifeDays) {}

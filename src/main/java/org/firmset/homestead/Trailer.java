@@ -4,6 +4,7 @@ import org.firmset.measure.Described;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Volume;
+import org.jspecify.annotations.Nullable;
 
 @Described("A trailer.")
 public record Trailer(
@@ -25,4 +26,7 @@ public record Trailer(
         Volume deckVolume,
 
         @Described(value = "The longest piece it takes.", least = "0 m", most = "20 m")
-        Length longestPiece) {}
+        Length longestPiece,
+
+        @Described("Deck that was measured; left out when it was not.") @Nullable
+        Deck deck) {}

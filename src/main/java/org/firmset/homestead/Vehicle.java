@@ -33,4 +33,24 @@ public record Vehicle(
                 least = "0 kg",
                 most = "40 t")
         @Nullable
-        Mass towRating) {}
+        Mass towRating,
+
+        @Described(
+                value = "The most that vehicle, trailer and all in them may weigh; left out when it is not known.",
+                least = "100 kg",
+                most = "80 t")
+        @Nullable
+        Mass combinationRating,
+
+        @Described(
+                value = "The most that may rest on the ball of its hitch; left out when it is not known.",
+                least = "1 kg",
+                most = "10 t")
+        @Nullable
+        Mass tongueRating,
+
+        @Described("Axles that were weighed and measured; left out when they were not.") @Nullable
+        Axles axles,
+
+        @Described("It has a rack on the roof; left out for none.") @Nullable
+        Rack roof) {}

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,19 +16,22 @@ import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.CargoRoom;
+import org.firmset.trade.haul.EvenLoad;
+import org.firmset.trade.haul.LimitKind;
 import org.firmset.trade.haul.MassLimit;
+import org.firmset.trade.haul.Outfit;
 import org.firmset.trade.haul.Rig;
 
 /** What the people of a trip drive, as far as cargo goes. */
 final class RigWriter {
-    static final String BED = "bed";
-    static final String DECK = "deck";
     private static final int WHOLE = 1000;
 
+    private final Homestead homestead;
     private final Vehicle vehicle;
     private final List<Trailer> trailer;
 
     RigWriter(Homestead homestead) {
+        this.homestead = homestead;
         vehicle = homestead.vehicles().stream()
                 .filter(v -> v.key().equals(homestead.travel().vehicle()))
                 .findFirst()
@@ -44,49 +48,68 @@ final class RigWriter {
                 .map(RigWriter::massOf)
                 .max(Comparator.comparing(Measured::value))
                 .orElse(new Mass(BigDecimal.ZERO));
-        List<Bay> bays = new ArrayList<>();
-        List<MassLimit> limits = new ArrayList<>();
-        bays.add(new Bay(
-                BED,
-                vehicle.name(),
-                floor(vehicle.bayVolume().value(), 6),
-                floor(vehicle.longestPiece().value(), 3)));
-        if (trailer.isEmpty()) {
-            Mass room =
-                    CargoRoom.of(vehicle.grossRating(), vehicle.emptyMass(), List.of(vehicle.standingKit(), people));
-            limits.add(new MassLimit("payload of " + vehicle.name(), floor(room.value(), 3), Map.of(BED, WHOLE)));
-            return new Rig(vehicle.key(), vehicle.name(), bays, limits);
-        }
-        Trailer towed = trailer.getFirst();
-        bays.add(new Bay(
-                DECK,
-                towed.name(),
-                floor(towed.deckVolume().value(), 6),
-                floor(towed.longestPiece().value(), 3)));
-        addLimits(limits, towed, people);
-        return new Rig(vehicle.key() + "+" + towed.key(), vehicle.name() + " with " + towed.name(), bays, limits);
+        return rig(people);
     }
 
-    private void addLimits(List<MassLimit> limits, Trailer towed, Mass people) {
-        BigDecimal tongueShare = BigDecimal.valueOf(towed.tonguePercent(), 2);
-        Mass emptyTongue = new Mass(towed.emptyMass().value().multiply(tongueShare));
-        Mass payload = CargoRoom.of(
-                vehicle.grossRating(), vehicle.emptyMass(), List.of(vehicle.standingKit(), people, emptyTongue));
+    Rig rig(Mass people) {
+        Outfit outfit = OutfitWriter.of(homestead, people);
+        List<MassLimit> limits = new ArrayList<>();
+        addPayload(limits, outfit, people);
+        trailer.forEach(t -> addRatings(limits, t));
+        addMeasured(limits, outfit);
+        String id = vehicle.key();
+        String name = vehicle.name();
+        if (!trailer.isEmpty()) {
+            id += "+" + trailer.getFirst().key();
+            name += " with " + trailer.getFirst().name();
+        }
+        return new Rig(id, name, outfit.bays(), limits);
+    }
+
+    private void addPayload(List<MassLimit> limits, Outfit outfit, Mass people) {
+        List<Mass> onBoard = new ArrayList<>(List.of(vehicle.standingKit(), people));
+        Map<String, Integer> shares = new HashMap<>();
+        for (Bay bay : outfit.bays()) {
+            shares.put(bay.id(), WHOLE);
+        }
+        for (Trailer towed : trailer) {
+            BigDecimal tongueShare = BigDecimal.valueOf(towed.tonguePercent(), 2);
+            onBoard.add(new Mass(towed.emptyMass().value().multiply(tongueShare)));
+            shares.put(OutfitWriter.DECK, towed.tonguePercent() * 10);
+        }
+        Mass room = CargoRoom.of(vehicle.grossRating(), vehicle.emptyMass(), onBoard);
+        limits.add(new MassLimit("payload of " + vehicle.name(), floor(room.value()), shares));
+    }
+
+    private void addRatings(List<MassLimit> limits, Trailer towed) {
         Mass deck = CargoRoom.of(towed.grossRating(), towed.emptyMass(), List.of());
         Mass tow = CargoRoom.of(Objects.requireNonNull(vehicle.towRating()), towed.emptyMass(), List.of());
-        limits.add(new MassLimit(
-                "payload of " + vehicle.name(),
-                floor(payload.value(), 3),
-                Map.of(BED, WHOLE, DECK, towed.tonguePercent() * 10)));
-        limits.add(new MassLimit("rating of " + towed.name(), floor(deck.value(), 3), Map.of(DECK, WHOLE)));
-        limits.add(new MassLimit("tow rating of " + vehicle.name(), floor(tow.value(), 3), Map.of(DECK, WHOLE)));
+        Map<String, Integer> onDeck = Map.of(OutfitWriter.DECK, WHOLE);
+        limits.add(new MassLimit("rating of " + towed.name(), floor(deck.value()), onDeck));
+        limits.add(new MassLimit("tow rating of " + vehicle.name(), floor(tow.value()), onDeck));
+    }
+
+    /** What somebody weighed and measured; left out, the limits before are all there are. */
+    private void addMeasured(List<MassLimit> limits, Outfit outfit) {
+        add(limits, outfit, LimitKind.FRONT_AXLE, "front axle of " + vehicle.name());
+        add(limits, outfit, LimitKind.REAR_AXLE, "rear axle of " + vehicle.name());
+        add(limits, outfit, LimitKind.ROOF, "roof rack of " + vehicle.name());
+        for (Trailer towed : trailer) {
+            add(limits, outfit, LimitKind.TRAILER_AXLE, "axle of " + towed.name());
+            add(limits, outfit, LimitKind.TONGUE_RATING, "hitch of " + vehicle.name());
+            add(limits, outfit, LimitKind.COMBINATION, vehicle.name() + " and " + towed.name() + " together");
+        }
+    }
+
+    private static void add(List<MassLimit> limits, Outfit outfit, LimitKind kind, String name) {
+        EvenLoad.limit(outfit, kind, name).ifPresent(limits::add);
     }
 
     private static Mass massOf(List<Person> people) {
         return new Mass(people.stream().map(p -> p.mass().value()).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
-    private static long floor(BigDecimal value, int decimals) {
-        return value.movePointRight(decimals).setScale(0, RoundingMode.FLOOR).longValueExact();
+    private static long floor(BigDecimal kilograms) {
+        return kilograms.movePointRight(3).setScale(0, RoundingMode.FLOOR).longValueExact();
     }
 }

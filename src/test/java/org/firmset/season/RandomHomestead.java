@@ -48,7 +48,7 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
         List<Person> people = people(dice, size);
         RandomCalendar calendar = RandomCalendar.of(dice, size, seasonStart, people);
         RandomKit kit = RandomKit.of(dice, size);
-        RandomSupplies supplies = RandomSupplies.of(dice, size, statusDate);
+        RandomSupplies supplies = RandomSupplies.of(dice, size, statusDate).fitting(kit);
         List<Subproject> subprojects = subprojects(dice, size, seasonStart);
         RandomWork work = new RandomWork(dice, size, calendar, supplies, kit, people.size(), subprojects, statusDate);
         return new Homestead(

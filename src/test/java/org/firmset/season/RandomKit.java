@@ -49,8 +49,8 @@ record RandomKit(
                 place(dice),
                 travel(dice, size, vehicle, trailers),
                 tools,
-                List.of(vehicle),
-                trailers,
+                List.of(RandomMeasures.added(vehicle, tows)),
+                trailers.stream().map(RandomMeasures::added).toList(),
                 dice.chance(70) ? power(dice) : null,
                 dice.chance(20) ? limit(dice, size) : null);
     }
@@ -119,7 +119,11 @@ record RandomKit(
                 Mass.ofKilograms(dice.between(0, 150)),
                 Volume.ofCubicMetres(dice.between(8, 30) / 10.0),
                 Length.ofMetres(dice.between(18, 45) / 10.0),
-                dice.chance(70) ? Mass.ofKilograms(dice.between(900, 3000)) : null);
+                dice.chance(70) ? Mass.ofKilograms(dice.between(900, 3000)) : null,
+                null,
+                null,
+                null,
+                null);
     }
 
     private static Trailer trailer(Dice dice) {
@@ -130,7 +134,8 @@ record RandomKit(
                 Mass.ofKilograms(dice.between(200, 600)),
                 dice.between(0, 15),
                 Volume.ofCubicMetres(dice.between(10, 50) / 10.0),
-                Length.ofMetres(dice.between(20, 62) / 10.0));
+                Length.ofMetres(dice.between(20, 62) / 10.0),
+                null);
     }
 
     private static PowerKit power(Dice dice) {

@@ -4,15 +4,19 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.Price;
 import org.firmset.homestead.StockLot;
 import org.firmset.homestead.Supplier;
+import org.firmset.homestead.Trailer;
+import org.firmset.homestead.Vehicle;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
+import org.firmset.measure.Measured;
 import org.firmset.measure.Volume;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +39,47 @@ record RandomSupplies(List<Material> materials, List<Supplier> suppliers, List<S
         return new RandomSupplies(materials, suppliers, stock);
     }
 
+    /** What fits into no bay and is delivered by nobody is cut down to the largest bay. */
+    RandomSupplies fitting(RandomKit kit) {
+        Stream<Volume> volumes = Stream.concat(
+                kit.vehicles().stream().map(Vehicle::bayVolume),
+                kit.trailers().stream().map(Trailer::deckVolume));
+        double most = volumes.mapToDouble(Measured::amount).min().orElse(0);
+        Stream<Length> lengths = Stream.concat(
+                kit.vehicles().stream().map(Vehicle::longestPiece),
+                kit.trailers().stream().map(Trailer::longestPiece));
+        double longest = lengths.mapToDouble(Measured::amount).max().orElse(0);
+        List<Material> cut = materials.stream()
+                .map(m -> isDelivered(m) ? m : cut(m, longest, most))
+                .toList();
+        return new RandomSupplies(cut, suppliers, stock);
+    }
+
+    private boolean isDelivered(Material material) {
+        return suppliers.stream()
+                .filter(s -> brings(s.delivery(), material))
+                .anyMatch(s -> s.prices().stream().anyMatch(p -> p.material().equals(material.key())));
+    }
+
+    private static boolean brings(@Nullable DeliveryTerms terms, Material material) {
+        return terms != null && terms.largestMass().amount() >= material.mass().amount();
+    }
+
+    private static Material cut(Material m, double longest, double most) {
+        return new Material(
+                m.key(),
+                m.name(),
+                m.pack(),
+                m.mass(),
+                Volume.ofCubicMetres(Math.min(m.volume().amount(), most)),
+                m.longest() == null
+                        ? null
+                        : Length.ofMetres(Math.min(m.longest().amount(), longest)),
+                m.dry(),
+                m.upright(),
+                m.shelfLifeDays());
+    }
+
     private static Material material(Dice dice, int number) {
         boolean heavy = dice.chance(4);
         return new Material(
@@ -45,6 +90,7 @@ record RandomSupplies(List<Material> materials, List<Supplier> suppliers, List<S
                 Volume.ofCubicMetres(heavy ? dice.between(100, 2000) / 1000.0 : dice.between(0, 150) / 1000.0),
                 dice.chance(50) ? Length.ofMetres(dice.between(3, dice.chance(10) ? 65 : 18) / 10.0) : null,
                 dice.chance(30),
+                number % 3 == 0,
                 dice.chance(25) ? dice.between(0, 150) : null);
     }
 

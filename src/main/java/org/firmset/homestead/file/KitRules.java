@@ -8,19 +8,25 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Vehicle;
 
-/** Vehicles and trailers can carry at least themselves. */
+/** Vehicles and trailers can carry at least themselves and take what is needed. */
 final class KitRules {
     private KitRules() {}
 
     static List<Fault> faults(Homestead homestead) {
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < homestead.vehicles().size(); i++) {
-            check(homestead.vehicles().get(i), "/vehicles/" + i, faults);
+            Vehicle vehicle = homestead.vehicles().get(i);
+            boolean tows = homestead.travel().trailer() != null
+                    && vehicle.key().equals(homestead.travel().vehicle());
+            check(vehicle, "/vehicles/" + i, faults);
+            AxleRules.check(vehicle, tows, "/vehicles/" + i, faults);
         }
         for (int i = 0; i < homestead.trailers().size(); i++) {
             check(homestead.trailers().get(i), "/trailers/" + i, faults);
+            AxleRules.check(homestead.trailers().get(i), "/trailers/" + i, faults);
         }
         checkTow(homestead, faults);
+        FitRules.check(homestead, faults);
         return faults;
     }
 

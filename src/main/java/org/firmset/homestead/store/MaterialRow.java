@@ -27,6 +27,8 @@ class MaterialRow extends KeyedRow<Material> {
     @Column(name = "keep_dry")
     private boolean dry;
 
+    private boolean upright;
+
     private @Nullable Integer shelfLifeDays;
 
     protected MaterialRow() {}
@@ -44,11 +46,12 @@ class MaterialRow extends KeyedRow<Material> {
         volume = record.volume();
         longest = record.longest();
         dry = record.dry();
+        upright = record.upright();
         shelfLifeDays = record.shelfLifeDays();
     }
 
     @Override
     Material toRecord() {
-        return new Material(key(), name, pack, mass, volume, longest, dry, shelfLifeDays);
+        return new Material(key(), name, pack, mass, volume, longest, dry, upright, shelfLifeDays);
     }
 }

@@ -7,6 +7,7 @@ import org.firmset.homestead.Trailer;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Volume;
+import org.jspecify.annotations.Nullable;
 
 @Entity
 @Table(name = "trailer")
@@ -27,6 +28,8 @@ class TrailerRow extends KeyedRow<Trailer> {
     @Column(name = "longest_piece_m")
     private Length longestPiece;
 
+    private @Nullable DeckColumns deck;
+
     protected TrailerRow() {}
 
     TrailerRow(Slot slot, Trailer record, Named named) {
@@ -42,10 +45,19 @@ class TrailerRow extends KeyedRow<Trailer> {
         tonguePercent = record.tonguePercent();
         deckVolume = record.deckVolume();
         longestPiece = record.longestPiece();
+        deck = DeckColumns.of(record.deck());
     }
 
     @Override
     Trailer toRecord() {
-        return new Trailer(key(), name, grossRating, emptyMass, tonguePercent, deckVolume, longestPiece);
+        return new Trailer(
+                key(),
+                name,
+                grossRating,
+                emptyMass,
+                tonguePercent,
+                deckVolume,
+                longestPiece,
+                deck == null ? null : deck.toRecord());
     }
 }

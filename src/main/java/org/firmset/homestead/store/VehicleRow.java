@@ -32,6 +32,16 @@ class VehicleRow extends KeyedRow<Vehicle> {
     @Column(name = "tow_rating_kg")
     private @Nullable Mass towRating;
 
+    @Column(name = "combination_rating_kg")
+    private @Nullable Mass combinationRating;
+
+    @Column(name = "tongue_rating_kg")
+    private @Nullable Mass tongueRating;
+
+    private @Nullable AxlesColumns axles;
+
+    private @Nullable RackColumns roof;
+
     protected VehicleRow() {}
 
     VehicleRow(Slot slot, Vehicle record, Named named) {
@@ -48,10 +58,26 @@ class VehicleRow extends KeyedRow<Vehicle> {
         bayVolume = record.bayVolume();
         longestPiece = record.longestPiece();
         towRating = record.towRating();
+        combinationRating = record.combinationRating();
+        tongueRating = record.tongueRating();
+        axles = AxlesColumns.of(record.axles());
+        roof = RackColumns.of(record.roof());
     }
 
     @Override
     Vehicle toRecord() {
-        return new Vehicle(key(), name, grossRating, emptyMass, standingKit, bayVolume, longestPiece, towRating);
+        return new Vehicle(
+                key(),
+                name,
+                grossRating,
+                emptyMass,
+                standingKit,
+                bayVolume,
+                longestPiece,
+                towRating,
+                combinationRating,
+                tongueRating,
+                axles == null ? null : axles.toRecord(),
+                roof == null ? null : roof.toRecord());
     }
 }

@@ -1,63 +1,85 @@
 package org.firmset.plan.search;
 
 import java.util.List;
-import java.util.Map;
 import org.firmset.trade.haul.MassLimit;
 import org.firmset.trade.haul.Rig;
 
-/** The most a rig carries, however its load is shared over its bays. */
+/**
+ * The most a rig carries, however its load is shared over its bays, bounded from above. Two limits added with weights of
+ * 0 or more are a limit as well; where together they put a whole gram on for every gram in any bay, what they allow is a
+ * bound. The best two give the exact most of one or two bays (duality); of more bays it may be somewhat over.
+ */
 public final class Payload {
-    private Payload() {}
+    private static final double WHOLE = 1000;
+    private static final double HAIR = 1e-3;
+    private static final double NO_LIMIT = Long.MAX_VALUE / 1_000_000.0;
 
-    /** In grams: over all sharings between two bays, or the sum of what each bay takes alone where there are more. */
+    private final List<MassLimit> limits;
+    private final List<String> bays;
+
+    private Payload(Rig rig) {
+        limits = rig.limits();
+        bays = rig.bays().stream().map(b -> b.id()).toList();
+    }
+
+    /** Grams, rounded up; next to endless where no limits hold every bay. */
     public static long mostGrams(Rig rig) {
-        if (rig.bays().size() == 2) {
-            return mostOfTwo(rig, rig.bays().get(0).id(), rig.bays().get(1).id());
+        return new Payload(rig).most();
+    }
+
+    private long most() {
+        double best = bays.isEmpty() ? 0 : NO_LIMIT;
+        for (MassLimit one : limits) {
+            best = Math.min(best, bound(one, 1, one, 0));
+            for (MassLimit other : limits) {
+                best = Math.min(best, bestOf(one, other));
+            }
         }
-        return rig.bays().stream().mapToLong(b -> alone(rig.limits(), b.id())).sum();
+        // packs are whole grams: a hair over one is a binary fraction
+        return (long) Math.ceil(Math.min(best, aloneInAll()) - HAIR);
     }
 
-    private static long alone(List<MassLimit> limits, String bay) {
-        return limits.stream()
-                .filter(l -> l.shareOf(bay) > 0)
-                .mapToLong(l -> Math.ceilDiv(l.grams() * 1000, l.shareOf(bay)))
-                .min()
-                .orElse(Long.MAX_VALUE / 1_000_000);
-    }
-
-    /** The most lies where a limit crosses another or an axis; each such point bounds it from above when rounded up. */
-    private static long mostOfTwo(Rig rig, String one, String other) {
-        long best = Math.min(alone(rig.limits(), one), Long.MAX_VALUE / 1_000_000);
-        best = Math.max(best, alone(rig.limits(), other));
-        for (MassLimit a : rig.limits()) {
-            for (MassLimit b : rig.limits()) {
-                long determinant = (long) a.shareOf(one) * b.shareOf(other) - (long) a.shareOf(other) * b.shareOf(one);
-                if (determinant > 0) {
-                    double x = 1000.0
-                            * (a.grams() * (double) b.shareOf(other) - b.grams() * (double) a.shareOf(other))
-                            / determinant;
-                    double y = 1000.0
-                            * (b.grams() * (double) a.shareOf(one) - a.grams() * (double) b.shareOf(one))
-                            / determinant;
-                    if (x >= 0 && y >= 0 && holds(rig, Map.of(one, x, other, y))) {
-                        best = Math.max(best, (long) Math.ceil(x + y));
-                    }
+    /** The best weights lie where two bays, or a bay and a limit's own end, are both just held. */
+    private double bestOf(MassLimit one, MassLimit other) {
+        double best = NO_LIMIT;
+        for (String bay : bays) {
+            for (String second : bays) {
+                double a = one.shareOf(bay);
+                double b = other.shareOf(bay);
+                double c = one.shareOf(second);
+                double d = other.shareOf(second);
+                double determinant = a * d - b * c;
+                if (determinant != 0) {
+                    best = Math.min(best, bound(one, (d - b) / determinant, other, (a - c) / determinant));
                 }
             }
         }
         return best;
     }
 
-    private static boolean holds(Rig rig, Map<String, Double> grams) {
-        for (MassLimit limit : rig.limits()) {
-            double sum = 0;
-            for (Map.Entry<String, Double> bay : grams.entrySet()) {
-                sum += bay.getValue() * limit.shareOf(bay.getKey()) / 1000;
-            }
-            if (sum > limit.grams() + 1) {
-                return false;
-            }
+    /** Any weights give a bound, once scaled so that the bay that is held least is held whole. */
+    private double bound(MassLimit one, double weight, MassLimit other, double otherWeight) {
+        if (weight < 0 || otherWeight < 0) {
+            return NO_LIMIT;
         }
-        return true;
+        double held = Double.POSITIVE_INFINITY;
+        for (String bay : bays) {
+            held = Math.min(held, weight * one.shareOf(bay) + otherWeight * other.shareOf(bay));
+        }
+        double allowed = weight * one.grams() + otherWeight * other.grams();
+        return held > 0 ? Math.min(NO_LIMIT, allowed * WHOLE / held) : NO_LIMIT;
+    }
+
+    /** What each bay takes alone, added up: good where each bay has a limit of its own. */
+    private double aloneInAll() {
+        double sum = 0;
+        for (String bay : bays) {
+            sum += limits.stream()
+                    .filter(l -> l.shareOf(bay) > 0)
+                    .mapToDouble(l -> l.grams() * WHOLE / l.shareOf(bay))
+                    .min()
+                    .orElse(NO_LIMIT);
+        }
+        return Math.min(sum, NO_LIMIT);
     }
 }

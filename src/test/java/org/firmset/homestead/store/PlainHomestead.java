@@ -47,7 +47,7 @@ final class PlainHomestead {
                 List.of(new Subproject("water", "Water", NOTHING, 1, null)),
                 List.of(stage("roof"), stage("footings")),
                 List.of(new Wait("wait-0", "Wait", WaitKind.FOLLOWS, "roof", "footings", 0, null, null)),
-                List.of(new Material("cement", "Cement", "bag", MASSLESS, NO_ROOM, null, false, null)),
+                List.of(new Material("cement", "Cement", "bag", MASSLESS, NO_ROOM, null, false, false, null)),
                 List.of(
                         new Supplier("yard", "Yard", 0, List.of(), null),
                         new Supplier(
@@ -57,7 +57,9 @@ final class PlainHomestead {
                                 List.of(),
                                 new DeliveryTerms(NOTHING, MASSLESS, 0, List.of(), null, null, null, false, null))),
                 List.of(new Tool("mixer", "Mixer", 1, null, false)),
-                List.of(new Vehicle("truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null)),
+                List.of(new Vehicle(
+                        "truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null, null, null, null,
+                        null)),
                 List.of(),
                 null,
                 null,

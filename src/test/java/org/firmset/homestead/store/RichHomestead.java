@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.firmset.homestead.AddedDate;
+import org.firmset.homestead.Axles;
 import org.firmset.homestead.CementClass;
 import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Cure;
+import org.firmset.homestead.Deck;
 import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Generator;
 import org.firmset.homestead.Given;
@@ -28,6 +30,7 @@ import org.firmset.homestead.Place;
 import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Price;
 import org.firmset.homestead.Progress;
+import org.firmset.homestead.Rack;
 import org.firmset.homestead.SeasonWindow;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Stage;
@@ -211,6 +214,7 @@ final class RichHomestead {
                 Volume.ofCubicMetres(0.016990108 + i),
                 Length.ofMetres(0.6 + i),
                 true,
+                true,
                 90 + i);
     }
 
@@ -247,7 +251,24 @@ final class RichHomestead {
                 Mass.ofKilograms(100.3 + i),
                 Volume.ofCubicMetres(1.7 + i),
                 Length.ofMetres(2.4 + i),
-                Mass.ofKilograms(2500.4 + i));
+                Mass.ofKilograms(2500.4 + i),
+                Mass.ofKilograms(5400.5 + i),
+                Mass.ofKilograms(220.6 + i),
+                new Axles(
+                        Length.ofMetres(3.61 + i),
+                        Mass.ofKilograms(1700.7 + i),
+                        Mass.ofKilograms(1900.8 + i),
+                        Mass.ofKilograms(1300.9 + i),
+                        Length.ofMetres(2.31 + i),
+                        Length.ofMetres(2.02 + i),
+                        Length.ofMetres(1.63 + i),
+                        Length.ofMetres(2.24 + i),
+                        Length.ofMetres(4.85 + i)),
+                new Rack(
+                        Mass.ofKilograms(75.1 + i),
+                        Volume.ofCubicMetres(0.62 + i),
+                        Length.ofMetres(3.43 + i),
+                        Length.ofMetres(1.74 + i)));
     }
 
     private static Trailer trailer(String key, int i) {
@@ -258,7 +279,12 @@ final class RichHomestead {
                 Mass.ofKilograms(400.2 + i),
                 10 + i,
                 Volume.ofCubicMetres(3.1 + i),
-                Length.ofMetres(3.6 + i));
+                Length.ofMetres(3.6 + i),
+                new Deck(
+                        Length.ofMetres(3.45 + i),
+                        Length.ofMetres(1.26 + i),
+                        Length.ofMetres(3.67 + i),
+                        Mass.ofKilograms(1588.8 + i)));
     }
 
     private static PowerKit power() {

@@ -116,7 +116,15 @@ class NeedsTest {
     @Test
     void amounts_become_packs_by_number_volume_mass_or_length() {
         Material bag = new Material(
-                "m", "M", "pack", Mass.ofKilograms(20), Volume.ofCubicMetres(0.5), Length.ofMetres(4), false, null);
+                "m",
+                "M",
+                "pack",
+                Mass.ofKilograms(20),
+                Volume.ofCubicMetres(0.5),
+                Length.ofMetres(4),
+                false,
+                false,
+                null);
         assertThat(Needs.packs(Amount.packs(2.4, "bags"), bag)).hasValue(2.4);
         assertThat(Needs.packs(Amount.count(7, "blocks"), bag)).hasValue(7);
         assertThat(Needs.packs(Amount.volume(1.25), bag)).hasValue(2.5);
@@ -130,7 +138,8 @@ class NeedsTest {
 
     @Test
     void a_pack_that_holds_nothing_of_that_divides_nothing() {
-        Material bare = new Material("m", "M", "pack", Mass.ofKilograms(0), Volume.ofCubicMetres(0), null, false, null);
+        Material bare =
+                new Material("m", "M", "pack", Mass.ofKilograms(0), Volume.ofCubicMetres(0), null, false, false, null);
         assertThat(Needs.packs(Amount.volume(1), bare)).isEqualTo(OptionalDouble.empty());
         assertThat(Needs.packs(Amount.mass(1), bare)).isEmpty();
         assertThat(Needs.packs(Amount.length(1), bare)).isEmpty();

@@ -83,6 +83,31 @@ class PagesTest extends SpringBrowserlessTest {
         assertThat(paragraphs()).contains("None.").noneMatch(p -> p.startsWith("A month:"));
     }
 
+    @Test
+    void axlesOfAVehicleAreCheckedAndTakenOut() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        navigate("edit/vehicles/pickup", com.vaadin.flow.component.html.Div.class);
+        field("Hitch").setValue("48 in");
+        test(find(Button.class).withText("Save").single()).click();
+        assertThat(find(ListItem.class).all())
+                .extracting(li -> li.getElement().getTextRecursively())
+                .anyMatch(text -> text.contains("is in front of the rear axle"));
+        field("Hitch").setValue("193 in");
+        Checkbox measured = axles();
+        assertThat(measured.getValue()).isTrue();
+        test(measured).click();
+        test(find(Button.class).withText("Save").single()).click();
+        navigate("edit/vehicles/pickup", com.vaadin.flow.component.html.Div.class);
+        assertThat(axles().getValue()).isFalse();
+    }
+
+    private Checkbox axles() {
+        return find(Checkbox.class)
+                .withCaption("Axles that were weighed and measured")
+                .single();
+    }
+
     private List<String> paragraphs() {
         return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
     }
