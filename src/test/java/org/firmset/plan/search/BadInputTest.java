@@ -37,6 +37,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BadInputTest {
     private static final Duration NET = Duration.ofSeconds(60);
     private static final Duration SOON = Duration.ofSeconds(10);
+
     private record Way(Style style, Effort effort) {}
 
     /** What a person waits for; then another style and a proof, for which a shorter search is enough. */
