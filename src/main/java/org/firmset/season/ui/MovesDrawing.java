@@ -29,6 +29,7 @@ final class MovesDrawing {
     private static final int BOX = 18;
     private static final int LEAST_WIDTH = 22;
     private static final int GAP = 8;
+    private static final int MONTH_WIDTH = 30;
 
     private final SideBySide plans;
     private final LocalDate from;
@@ -82,7 +83,7 @@ final class MovesDrawing {
                     x(month),
                     height,
                     x(month) + 3,
-                    MONTH.format(month)));
+                    x(month) + MONTH_WIDTH > WIDTH ? "" : MONTH.format(month)));
         }
         return grid.toString();
     }
