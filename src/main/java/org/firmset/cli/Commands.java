@@ -15,7 +15,7 @@ public final class Commands {
               (no command)                build when needed and start; says the address to open
               plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
               why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD,
-                                            deliveries SUPPLIER, styles
+                                          deliveries SUPPLIER, styles, compare STYLE
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source

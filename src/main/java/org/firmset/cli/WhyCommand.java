@@ -15,6 +15,8 @@ import org.firmset.plan.Effort;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.season.Answers;
+import org.firmset.season.Compared;
+import org.firmset.season.Comparing;
 import org.firmset.season.PlannedSeason;
 import org.firmset.season.Question;
 import org.firmset.season.SeasonPlanner;
@@ -37,7 +39,7 @@ final class WhyCommand {
         List<String> words = options.words();
         if (words.size() < 2) {
             throw new NotUnderstood("name a homestead file and a question: finish SUBPROJECT, stage STAGE, trip"
-                    + " YYYY-MM-DD, deliveries SUPPLIER, or styles");
+                    + " YYYY-MM-DD, deliveries SUPPLIER, styles, or compare STYLE");
         }
         Path file = Path.of(words.getFirst());
         return switch (PlanCommand.read(file)) {
@@ -51,8 +53,23 @@ final class WhyCommand {
         Style style = options.value("style").map(PlanCommand::style).orElse(Style.SOONEST);
         return switch (new SeasonPlanner().plan(homestead, today, style, EFFORT)) {
             case SeasonPlanner.Result.NoPlan noPlan -> plans.noPlan(noPlan.obstacles());
-            case SeasonPlanner.Result.Planned planned -> answer(planned.season(), words);
+            case SeasonPlanner.Result.Planned planned ->
+                words.getFirst().equals("compare")
+                        ? compare(homestead, planned.season(), words.size() > 1 ? words.get(1) : "")
+                        : answer(planned.season(), words);
         };
+    }
+
+    private int compare(Homestead homestead, PlannedSeason season, String word) {
+        Style style = PlanCommand.style(word);
+        if (style == season.report().style()) {
+            throw new NotUnderstood("'" + word + "' is the style of the plan itself; name another after compare");
+        }
+        switch (Comparing.withStyle(homestead, season, style, List.of(), new Stop())) {
+            case Compared.Nothing nothing -> out.println(nothing.why());
+            case Compared.Plans plans -> new SideBySidePrinter(out).print(plans);
+        }
+        return Commands.DONE;
     }
 
     private int answer(PlannedSeason season, List<String> words) {
@@ -81,7 +98,7 @@ final class WhyCommand {
             default ->
                 throw new NotUnderstood("'" + words.getFirst()
                         + "' is no question; write finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD, deliveries SUPPLIER,"
-                        + " or styles");
+                        + " styles, or compare STYLE");
         };
     }
 

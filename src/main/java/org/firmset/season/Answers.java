@@ -22,7 +22,7 @@ import org.firmset.plan.search.ConstructivePlanner;
 
 /** Answers what owners ask of a plan, in sentences. Each answer comes of planning again, so it takes a moment. */
 public final class Answers {
-    private static final Effort LOOK = new Effort(600, 1, 1);
+    static final Effort LOOK = new Effort(600, 1, 1);
 
     private final Planner planner = new ConstructivePlanner();
     private final PlanningProblem problem;

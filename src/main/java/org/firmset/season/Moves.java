@@ -1,50 +1,37 @@
 package org.firmset.season;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.firmset.measure.Cash;
 
 /** Says what is different between two plans, the weightiest first. */
 public final class Moves {
-    private final SeasonReport before;
-    private final SeasonReport after;
+    private final SideBySide plans;
     private final List<String> sentences = new ArrayList<>();
 
-    private Moves(SeasonReport before, SeasonReport after) {
-        this.before = before;
-        this.after = after;
+    private Moves(SideBySide plans) {
+        this.plans = plans;
     }
 
     /** One sentence for each difference; empty when the plans agree in finishes, trips, money and stages. */
     public static List<String> between(SeasonReport before, SeasonReport after) {
-        Moves moves = new Moves(before, after);
-        after.subprojects().forEach(moves::subproject);
-        moves.tripsAndMoney();
-        moves.stages();
+        Moves moves = new Moves(Comparing.beforeAndNow(before, after));
+        moves.plans.finishes().forEach(moves::subproject);
+        moves.tripsAndMoney(before, after);
+        moves.plans.moved().forEach(moves::stage);
         return List.copyOf(moves.sentences);
     }
 
-    private void subproject(SeasonReport.Part part) {
-        LocalDate finish = part.finish();
-        Optional<LocalDate> was = before.subprojects().stream()
-                .filter(p -> p.key().equals(part.key()))
-                .findFirst()
-                .map(SeasonReport.Part::finish);
-        if (finish != null && was.isPresent() && !was.get().equals(finish)) {
+    private void subproject(SideBySide.Finish finish) {
+        LocalDate now = finish.second();
+        if (now != null && finish.days().orElse(0) != 0) {
             sentences.add("%s is finished %s, on %s."
-                    .formatted(part.name(), byHowMuch(was.get(), finish), Dates.day(finish)));
+                    .formatted(finish.name(), SideBySideWords.days(finish.days().getAsLong()), Dates.day(now)));
         }
     }
 
-    private static String byHowMuch(LocalDate was, LocalDate is) {
-        long days = ChronoUnit.DAYS.between(was, is);
-        return Math.abs(days) + (Math.abs(days) == 1 ? " day " : " days ") + (days > 0 ? "later" : "sooner");
-    }
-
-    private void tripsAndMoney() {
+    private void tripsAndMoney(SeasonReport before, SeasonReport after) {
         int trips = after.tripCount() - before.tripCount();
         if (trips != 0) {
             sentences.add("It takes %d %s %s: %d in all."
@@ -65,25 +52,22 @@ public final class Moves {
         }
     }
 
-    private void stages() {
-        for (SeasonReport.StagePart stage : after.stages()) {
-            Optional<SeasonReport.StagePart> was = before.stage(stage.key());
-            if (was.isEmpty()) {
-                sentences.add("%s is new, on %s.".formatted(stage.name(), Dates.day(stage.start())));
-            } else if (!was.get().start().equals(stage.start())) {
-                sentences.add("%s starts %s, on %s."
-                        .formatted(
-                                stage.name(), byHowMuch(was.get().start(), stage.start()), Dates.day(stage.start())));
-            } else if (!was.get().finish().equals(stage.finish())) {
-                sentences.add("%s is done %s, on %s."
-                        .formatted(
-                                stage.name(),
-                                byHowMuch(was.get().finish(), stage.finish()),
-                                Dates.day(stage.finish())));
-            }
+    private void stage(SideBySide.Moved stage) {
+        SideBySide.Span now = stage.second();
+        if (now == null) {
+            sentences.add(stage.name() + " is gone.");
+        } else if (stage.first() == null) {
+            sentences.add("%s is new, on %s.".formatted(stage.name(), Dates.day(now.start())));
+        } else if (stage.startDays().orElse(0) != 0) {
+            sentences.add("%s starts %s, on %s."
+                    .formatted(
+                            stage.name(), SideBySideWords.days(stage.startDays().getAsLong()), Dates.day(now.start())));
+        } else {
+            sentences.add("%s is done %s, on %s."
+                    .formatted(
+                            stage.name(),
+                            SideBySideWords.days(stage.finishDays().orElseThrow()),
+                            Dates.day(now.finish())));
         }
-        before.stages().stream()
-                .filter(s -> after.stage(s.key()).isEmpty())
-                .forEach(s -> sentences.add(s.name() + " is gone."));
     }
 }

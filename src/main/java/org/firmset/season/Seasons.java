@@ -12,7 +12,9 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
@@ -37,6 +39,7 @@ import org.springframework.stereotype.Service;
 public class Seasons {
     private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
     private static final int LONGEST_GOODBYE_SECONDS = 10;
+    private static final String NOT_YET = "There is no plan to ask about yet. Ask again in a moment.";
     /** Percent of the longer look that each of its two parts counts for. */
     private static final int SEARCHED = 45;
 
@@ -146,25 +149,79 @@ public class Seasons {
      * @param answered is told the answer, in sentences, on another thread
      */
     public void ask(UUID homestead, Question question, Consumer<List<String>> answered) {
+        inBackground(
+                homestead,
+                (season, stop) -> Answers.to(question, season, Optional.ofNullable(earlier.get(homestead)), stop),
+                List::of,
+                answered);
+    }
+
+    /** Sets the plan as it is shown side by side with another, as a question is answered. */
+    public void compare(UUID homestead, Against against, Consumer<Compared> answered) {
+        inBackground(
+                homestead,
+                (season, stop) -> compared(homestead, against, season, stop),
+                Compared.Nothing::new,
+                answered);
+    }
+
+    private Compared compared(UUID id, Against against, PlannedSeason now, Stop stop) {
+        return switch (against) {
+            case Against.PlanBefore before -> {
+                PlannedSeason known = earlier.get(id);
+                yield known != null
+                        ? Comparing.withBefore(now, known, stop)
+                        : reportBefore(id)
+                                .map(report -> Comparing.withBefore(now.report(), report))
+                                .orElseGet(() -> new Compared.Nothing(
+                                        "No plan before is known: nothing was changed since the first."));
+            }
+            case Against.OtherStyle other ->
+                states.get(id) instanceof SeasonState.Planned shown
+                        ? Comparing.withStyle(shown.homestead(), now, other.style(), formerBefore(id), stop)
+                        : new Compared.Nothing(NOT_YET);
+        };
+    }
+
+    /** The plan before the last change; what is stored outlasts a restart. */
+    private Optional<SeasonReport> reportBefore(UUID id) {
+        return Optional.ofNullable(earlier.get(id))
+                .map(PlannedSeason::report)
+                .or(() -> homesteads
+                        .find(id)
+                        .flatMap(kept -> plans.before(id, kept.version()))
+                        .map(KeptPlan::report));
+    }
+
+    private List<Former> formerBefore(UUID id) {
+        return reportBefore(id).map(Seasons::former).orElse(List.of());
+    }
+
+    private <T> void inBackground(
+            UUID homestead,
+            BiFunction<PlannedSeason, Stop, T> work,
+            Function<String, T> otherwise,
+            Consumer<T> answered) {
         Stop stop = new Stop();
         Stop before = asked.put(homestead, stop);
         if (before != null) {
             before.stop();
         }
-        answering.execute(() -> answered.accept(answer(homestead, question, stop)));
+        answering.execute(() -> answered.accept(answer(homestead, work, otherwise, stop)));
     }
 
-    private List<String> answer(UUID homestead, Question question, Stop stop) {
+    private <T> T answer(
+            UUID homestead, BiFunction<PlannedSeason, Stop, T> work, Function<String, T> otherwise, Stop stop) {
         PlannedSeason season = latest.get(homestead);
         if (season == null) {
-            return List.of("There is no plan to ask about yet. Ask again in a moment.");
+            return otherwise.apply(NOT_YET);
         }
         try {
-            List<String> answer = Answers.to(question, season, Optional.ofNullable(earlier.get(homestead)), stop);
-            return stop.isStopped() ? List.of("Another question came before the answer. Ask again.") : answer;
+            T answer = work.apply(season, stop);
+            return stop.isStopped() ? otherwise.apply("Another question came before the answer. Ask again.") : answer;
         } catch (RuntimeException e) {
             LOG.error("A question about the plan of homestead {} was not answered", homestead, e);
-            return List.of("No answer could be found by a mistake of the program. The plan itself is safe.");
+            return otherwise.apply("No answer could be found by a mistake of the program. The plan itself is safe.");
         }
     }
 
@@ -271,12 +328,14 @@ public class Seasons {
 
     /** Only a style that keeps to the plan before needs to know it; all others depend on the homestead alone. */
     private List<Former> former(UUID id, @Nullable SeasonReport before) {
-        return style(id) != Style.LEAST_CHANGE || before == null
-                ? List.of()
-                : before.stages().stream()
-                        .filter(s -> s.state() != SeasonReport.State.DONE)
-                        .map(s -> new Former(s.key(), s.start(), s.finish()))
-                        .toList();
+        return style(id) != Style.LEAST_CHANGE || before == null ? List.of() : former(before);
+    }
+
+    private static List<Former> former(SeasonReport before) {
+        return before.stages().stream()
+                .filter(s -> s.state() != SeasonReport.State.DONE)
+                .map(s -> new Former(s.key(), s.start(), s.finish()))
+                .toList();
     }
 
     /** Of the longer look the search is the first part; how far its proof is nobody can tell. */

@@ -86,6 +86,23 @@ class CommandsTest {
     }
 
     @Test
+    void theStyleOfAnotherPlanIsSetBesideInColumns() {
+        assertThat(run("why", SMALL, "compare", "fewest-trips", "--date", "2027-03-01"))
+                .isZero();
+        assertThat(printed())
+                .contains("Fewest trips keeps ", " of 7 stages where they were", "Both make the same trips.")
+                .containsPattern("Subproject +Now +Fewest trips +Difference +Trips with work for it")
+                .containsPattern("Wood store +Sun 23 May 2027 +Sun 23 May 2027 +the same day +2 in both");
+    }
+
+    @Test
+    void aPlanIsNotSetBesideItself() {
+        assertThat(run("why", SMALL, "compare", "soonest", "--date", "2027-03-01"))
+                .isEqualTo(2);
+        assertThat(complained()).contains("'soonest' is the style of the plan itself");
+    }
+
+    @Test
     void aQuestionAboutWhatIsNotThereSaysWhatIs() {
         assertThat(run("why", SMALL, "finish", "castle", "--date", "2027-03-01"))
                 .isEqualTo(2);

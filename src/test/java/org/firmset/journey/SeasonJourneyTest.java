@@ -210,6 +210,35 @@ class SeasonJourneyTest {
     }
 
     @Test
+    @Order(3)
+    void thePlanOfAnotherStyleIsSetBesideThePlanNow() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, 880, colours);
+                page.setDefaultTimeout(90_000);
+                page.navigate(address + "season");
+                page.getByText("Set two plans side by side").click();
+                assertThat(heading(page, "^Two plans side by side$")).isVisible();
+                page.getByText("another style: Fewest trips").click();
+                setSideBySide(page, width + "-" + colours + "-compared");
+                assertThat(page.locator(".fs-side-by-side")).containsText("Fewest trips keeps");
+                page.context().close();
+            }
+        }
+        assertThat(troubles).isEmpty();
+    }
+
+    private static void setSideBySide(Page page, String shot) {
+        page.getByText("Set side by side", new Page.GetByTextOptions().setExact(true))
+                .click();
+        assertThat(page.locator(".fs-table table").first())
+                .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(sideways).as("sideways scroll in " + shot).isEqualTo(0);
+        shoot(page, shot);
+    }
+
+    @Test
     @Order(4)
     void aThickerCapNeedsMoreBagsAndThePlanFollows() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
@@ -264,6 +293,10 @@ class SeasonJourneyTest {
         assertThat(page.getByText("12.25 h of labour, at least one person")).isVisible();
         assertThat(page.locator(".fs-plan-note")).containsText("Moved:");
         shoot(page, "moved");
+        page.setDefaultTimeout(90_000);
+        page.navigate(address + "season/compare");
+        setSideBySide(page, "compared-before");
+        assertThat(page.locator(".fs-side-by-side")).containsText("Stove flue through the roof changed: ");
         page.context().close();
     }
 

@@ -8,18 +8,16 @@ final class Ledger {
     final Model model;
     final Supply supply;
     private final int[] quartersLeft;
-    private final long[] energyUse;
+    private final Battery battery;
     private final int[] blocksOfTrip;
-    private final boolean powered;
     private final Purse purse;
     private final int[][] toolsInUse;
 
     Ledger(Model model) {
         this.model = model;
         quartersLeft = new int[model.dayCount()];
-        energyUse = new long[model.dayCount()];
+        battery = new Battery(model);
         blocksOfTrip = new int[model.tripCount()];
-        powered = model.problem.stages().stream().anyMatch(s -> s.wattHoursPerHour() > 0);
         purse = new Purse(model);
         toolsInUse = new int[model.problem.tools().size()][model.dayCount()];
         supply = new Supply(model, this);
@@ -30,7 +28,7 @@ final class Ledger {
         for (int d = 0; d < quartersLeft.length; d++) {
             quartersLeft[d] = model.days.get(d).labourQuarters();
         }
-        Arrays.fill(energyUse, 0);
+        battery.clear();
         Arrays.fill(blocksOfTrip, 0);
         purse.clear();
         for (int[] inUse : toolsInUse) {
@@ -72,7 +70,7 @@ final class Ledger {
         int trip = model.tripOfDay[day];
         boolean was = tripIsMade(trip);
         quartersLeft[day] -= sign * block.quarters();
-        energyUse[day] += sign * model.stage(s).wattHours(block.quarters());
+        battery.take(day, sign * model.stage(s).wattHours(block.quarters()));
         blocksOfTrip[trip] += sign;
         for (int u = 0; u < model.toolOf[s].length; u++) {
             toolsInUse[model.toolOf[s][u]][day] += sign * model.toolCount[s][u];
@@ -111,7 +109,7 @@ final class Ledger {
     private long[] fuelByMonth() {
         long[] fuel = new long[purse.monthCount()];
         long price = model.problem.site().generatorCentsPerKilowattHour();
-        if (generatorPerDay() == 0 || price == 0) {
+        if (!battery.hasGenerator() || price == 0) {
             return fuel;
         }
         long[] use = generatorUse();
@@ -155,50 +153,11 @@ final class Ledger {
 
     /** Whether the trip's battery stays above its floor when {@code more} Wh are taken on a day. */
     boolean lasts(int day, long more) {
-        return !powered || lastsWithAllTheGeneratorGives(model.tripOfDay[day], day, more);
-    }
-
-    /** Energy made too early is lost at worst, so the most the generator gives is tried on every day. */
-    private boolean lastsWithAllTheGeneratorGives(int trip, int day, long more) {
-        long usable = model.problem.site().usableWattHours();
-        long charge = usable;
-        for (int d = model.firstDayOfTrip[trip]; d <= model.lastDayOfTrip[trip]; d++) {
-            charge += generatorPerDay() - shortOfSun(d) - (d == day ? more : 0);
-            if (charge < 0) {
-                return false;
-            }
-            charge = Math.min(charge, usable);
-        }
-        return true;
-    }
-
-    private long generatorPerDay() {
-        return model.problem.site().generatorWattHoursPerDay();
-    }
-
-    /** What a day takes out of the battery; below zero when the sun gives more than is used. */
-    private long shortOfSun(int day) {
-        return energyUse[day] - model.days.get(day).harvestWattHours();
+        return battery.lasts(day, more);
     }
 
     /** Energy the generator gives on each day so that the battery lasts: as late and as little as can be. */
     long[] generatorUse() {
-        long usable = model.problem.site().usableWattHours();
-        long[] neededInTheMorning = new long[model.dayCount() + 1];
-        long[] result = new long[model.dayCount()];
-        for (int t = 0; t < model.tripCount(); t++) {
-            int last = model.lastDayOfTrip[t];
-            neededInTheMorning[last + 1] = 0;
-            for (int d = last; d > model.firstDayOfTrip[t]; d--) {
-                neededInTheMorning[d] = Math.max(0, neededInTheMorning[d + 1] + shortOfSun(d) - generatorPerDay());
-            }
-            long charge = usable;
-            for (int d = model.firstDayOfTrip[t]; d <= last; d++) {
-                charge -= shortOfSun(d);
-                result[d] = Math.max(0, neededInTheMorning[d + 1] - charge);
-                charge = Math.min(charge + result[d], usable);
-            }
-        }
-        return result;
+        return battery.generatorUse();
     }
 }

@@ -1,6 +1,7 @@
 package org.firmset.plan.search;
 
 import java.util.List;
+import org.firmset.plan.Layout;
 import org.firmset.plan.Need;
 import org.firmset.plan.Stage;
 import org.jspecify.annotations.Nullable;
@@ -35,19 +36,28 @@ final class Placer {
                 day < model.dayCount() && model.dayEpoch[day] <= window.latestStartEpoch();
                 day++) {
             if (open(s, day, genes)) {
-                Placement placement = placeFrom(s, day, genes);
-                if (placement == null) {
-                    continue;
-                }
-                boolean inWindow = model.dayEpoch[placement.finishDay()] >= window.leastFinishEpoch()
-                        && model.dayEpoch[placement.startDay()] <= window.latestStartEpoch();
-                if (inWindow) {
+                Placement placement = new Placement(s);
+                if (bookFrom(placement, day, genes) && isIn(window, placement)) {
                     return placement;
                 }
                 ledger.remove(placement);
+                day = lastWithTheSame(placement, day);
             }
         }
         return null;
+    }
+
+    private boolean isIn(Window window, Placement placement) {
+        return model.dayEpoch[placement.finishDay()] >= window.leastFinishEpoch()
+                && model.dayEpoch[placement.startDay()] <= window.latestStartEpoch();
+    }
+
+    /** Looked for from any day up to this one, a stage would be laid as it was from the first. */
+    private int lastWithTheSame(Placement placement, int from) {
+        if (model.stage(placement.stage).layout() != Layout.SPLITTABLE) {
+            return from;
+        }
+        return placement.blocks.isEmpty() ? model.dayCount() : placement.startDay();
     }
 
     private boolean open(int s, int day, Genes genes) {
@@ -57,19 +67,14 @@ final class Placer {
                 && ledger.toolTaken(s, day) < 0;
     }
 
-    /** The placement that starts on or, for splittable stages, after this day; booked, or null. */
-    private @Nullable Placement placeFrom(int s, int day, Genes genes) {
-        Placement placement = new Placement(s);
-        boolean whole = switch (model.stage(s).layout()) {
-            case IN_ONE_GO -> addBlock(placement, day, model.stage(s).labourQuarters(), genes);
+    /** Books a placement that starts on or, for splittable stages, after this day; only a part of it when not all fits. */
+    private boolean bookFrom(Placement placement, int day, Genes genes) {
+        Stage stage = model.stage(placement.stage);
+        return switch (stage.layout()) {
+            case IN_ONE_GO -> addBlock(placement, day, stage.labourQuarters(), genes);
             case SPLITTABLE -> fill(placement, day, false, genes);
             case UNBROKEN_DAYS -> fill(placement, day, true, genes);
         };
-        if (!whole) {
-            ledger.remove(placement);
-            return null;
-        }
-        return placement;
     }
 
     /** The stage on just these days, booked; null when it cannot lie there. */
@@ -122,13 +127,17 @@ final class Placer {
         return rest > 0 && rest < least ? left - least : quarters;
     }
 
-    /** The supplies do not last for all of it: find how much they last for by halving. */
+    /** The supplies do not last for all of it: if for the least at all, find how much they last for by halving. */
     private int addLargestSupplied(Placement placement, int day, int left, int least, int most, Genes genes) {
-        int low = 0;
+        int marks = placement.reservations.size();
+        if (most < least || !addBlock(placement, day, least, genes)) {
+            return 0;
+        }
+        undoBlock(placement, marks);
+        int low = least;
         int high = most + 1;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
-            int marks = placement.reservations.size();
             if (addBlock(placement, day, middle, genes)) {
                 low = middle;
                 undoBlock(placement, marks);

@@ -52,6 +52,15 @@ public class SeasonPlans {
         return rows(homestead).stream().findFirst().map(SeasonPlans::kept);
     }
 
+    /** The latest plan of a state of the homestead before this one. */
+    @Transactional(readOnly = true)
+    public Optional<KeptPlan> before(UUID homestead, long homesteadVersion) {
+        return rows(homestead).reversed().stream()
+                .filter(row -> row.homesteadVersion() < homesteadVersion)
+                .findFirst()
+                .map(SeasonPlans::kept);
+    }
+
     private List<SeasonPlanRow> rows(UUID homestead) {
         return entities.createQuery(
                         "from SeasonPlanRow p where p.homestead = :homestead order by p.madeAt, p.id",

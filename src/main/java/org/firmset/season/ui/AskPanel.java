@@ -1,7 +1,6 @@
 package org.firmset.season.ui;
 
 import com.vaadin.flow.component.UI;
-import com.vaadin.flow.component.UIDetachedException;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
@@ -12,12 +11,9 @@ import java.util.List;
 import java.util.UUID;
 import org.firmset.season.Question;
 import org.firmset.season.Seasons;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /** A question that is answered by planning again, when it is asked: a button, then what came of it. */
 final class AskPanel extends Div {
-    private static final Logger LOG = LoggerFactory.getLogger(AskPanel.class);
     private static final String BULLET = "• ";
 
     private final Seasons seasons;
@@ -43,15 +39,7 @@ final class AskPanel extends Div {
         answer.removeAll();
         answer.add(new Paragraph("Planning it again to see ..."));
         UI ui = UI.getCurrent();
-        seasons.ask(homestead, question, sentences -> tell(ui, sentences));
-    }
-
-    private void tell(UI ui, List<String> sentences) {
-        try {
-            ui.access(() -> show(sentences));
-        } catch (UIDetachedException e) {
-            LOG.debug("A closed page was not told an answer", e);
-        }
+        seasons.ask(homestead, question, sentences -> Listener.tell(ui, () -> show(sentences)));
     }
 
     private void show(List<String> sentences) {

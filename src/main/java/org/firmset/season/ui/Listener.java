@@ -35,12 +35,13 @@ final class Listener {
         return listening;
     }
 
-    private static void tell(UI ui, Command command) {
+    /** Does something on the thread of a page, unless the page was closed. */
+    static void tell(UI ui, Command command) {
         try {
             ui.access(command);
         } catch (UIDetachedException e) {
             // the page was closed a moment ago; nobody is there to be told
-            LOG.debug("A closed page was not told of a plan", e);
+            LOG.debug("A closed page was not told", e);
         }
     }
 }

@@ -65,7 +65,8 @@ class SeasonView extends SeasonPage {
         Proof.withoutSolver().map(Paragraph::new).ifPresent(this::add);
         opened().ifPresent(id -> add(
                 new AskPanel(seasons(), id, "What would each style make of it?", new Question.Styles()),
-                new AskPanel(seasons(), id, "Which change moved what?", new Question.Causes())));
+                new AskPanel(seasons(), id, "Which change moved what?", new Question.Causes()),
+                new Paragraph(new Anchor("season/compare", "Set two plans side by side"))));
         if (!report.withoutPrice().isEmpty()) {
             Paragraph free = new Paragraph("No price is known for " + String.join(", ", report.withoutPrice())
                     + ": counted as free. Write the price at a supplier on Place and kit.");

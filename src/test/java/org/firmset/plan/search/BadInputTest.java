@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.firmset.plan.Problems.problem;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -37,7 +39,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BadInputTest {
     private static final Duration NET = Duration.ofSeconds(60);
     private static final Duration SOON = Duration.ofSeconds(10);
-    private static final List<Effort> EFFORTS = List.of(Effort.NORMAL, new Effort(250, 1, 1));
+
+    private record Way(Style style, Effort effort) {}
+
+    /** What a person waits for; then another style and a proof, for which a shorter search is enough. */
+    private static final List<Way> WAYS = List.of(
+            new Way(Style.SOONEST, Effort.NORMAL),
+            new Way(Style.LEAST_MONEY, new Effort(40, 1)),
+            new Way(Style.SOONEST, new Effort(10, 1, 1)),
+            new Way(Style.LEAST_MONEY, new Effort(10, 1, 1)));
+
+    /** For the solver to start, to be at it, and to begin something else. */
+    private static final List<Integer> STOPS_AFTER_MILLIS = List.of(50, 400, 1_200);
+
     private static final Set<DayOfWeek> ANY_DAY = EnumSet.allOf(DayOfWeek.class);
     private static final long GREAT = 1L << 62;
     private static final int MOST = Integer.MAX_VALUE;
@@ -72,17 +86,22 @@ class BadInputTest {
     @MethodSource({"nothingThere", "many", "contradictions", "greatNumbers"})
     void answers_or_refuses(Given given, TestReporter reporter) {
         PlanningProblem problem = given.problem().get().build();
-        for (Style style : List.of(Style.SOONEST, Style.LEAST_MONEY)) {
-            for (Effort effort : EFFORTS) {
-                long before = System.nanoTime();
-                Outcome outcome = assertTimeoutPreemptively(
-                        NET, () -> new ConstructivePlanner().plan(problem.withStyle(style), effort));
-                Duration took = Duration.ofNanos(System.nanoTime() - before);
-                reporter.publishEntry(given + ", " + style + ", proof " + effort.proof(), took.toMillis() + " ms");
-                judge(given, problem, outcome);
-                assertThat(took).isLessThan(SOON);
-            }
+        for (Way way : WAYS) {
+            Answered answered = assertTimeoutPreemptively(NET, () -> answer(problem, way));
+            reporter.publishEntry(given + ", " + way, answered.took().toMillis() + " ms");
+            judge(given, problem, answered.outcome());
+            assertThat(answered.took()).isLessThan(SOON);
         }
+    }
+
+    private record Answered(Outcome outcome, Duration took) {}
+
+    /** Counts the time of the processor, so that a machine that has more to do does not make the planner slow. */
+    private static Answered answer(PlanningProblem problem, Way way) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long before = threads.getCurrentThreadCpuTime();
+        Outcome outcome = new ConstructivePlanner().plan(problem.withStyle(way.style()), way.effort());
+        return new Answered(outcome, Duration.ofNanos(threads.getCurrentThreadCpuTime() - before));
     }
 
     private static void judge(Given given, PlanningProblem problem, Outcome outcome) {
@@ -187,6 +206,7 @@ class BadInputTest {
                 either("100000 longest waits", () -> fromAllToAll(3)),
                 plan("400 unbroken stages on 1000 days", () -> unbroken(season(1000))),
                 plan("400 stages with draws on 1000 days", () -> drawing(season(1000), 400)),
+                noPlan("150 tight stages on one trip of 150 days", () -> tight(season(150), 150)),
                 plan("20 subprojects", () -> twentySubprojects(weekends(60))),
                 plan("20 subprojects on 1000 days", () -> twentySubprojects(season(1000))),
                 plan("a stage with 200 needs", BadInputTest::twoHundredNeeds));
@@ -593,7 +613,7 @@ class BadInputTest {
     void ends_soon_after_a_stop(Stopped what, TestReporter reporter) {
         Style style = what.name().endsWith("weekends") ? Style.LEAST_MONEY : Style.SOONEST;
         PlanningProblem problem = what.problem().get().build().withStyle(style);
-        for (int after : List.of(50, 200, 600, 1_500, 3_000)) {
+        for (int after : STOPS_AFTER_MILLIS) {
             Stop stop = new Stop();
             AtomicLong stoppedAt = new AtomicLong();
             Thread stopper = Thread.ofPlatform().daemon().start(() -> {

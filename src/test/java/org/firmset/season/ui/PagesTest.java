@@ -3,14 +3,27 @@ package org.firmset.season.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.Html;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
+import java.time.Instant;
 import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.plan.Style;
+import org.firmset.season.Against;
+import org.firmset.season.SeasonState;
+import org.firmset.season.Seasons;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 
 /** Pages without a browser: what is on them and where they lead. */
@@ -18,6 +31,11 @@ import org.springframework.boot.test.context.SpringBootTest;
         properties =
                 "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
 class PagesTest extends SpringBrowserlessTest {
+    @Autowired
+    private Homesteads homesteads;
+
+    @Autowired
+    private Seasons seasons;
 
     private String title() {
         return find(H1.class).single().getText();
@@ -106,6 +124,41 @@ class PagesTest extends SpringBrowserlessTest {
         return find(Checkbox.class)
                 .withCaption("Axles that were weighed and measured")
                 .single();
+    }
+
+    @Test
+    void twoPlansAreSetSideBySideInTablesAndDrawn() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        UUID opened = homesteads.opened().orElseThrow();
+        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
+        until(() -> {
+            seasons.endLook(opened);
+            return !seasons.state(opened).isLooking();
+        });
+        navigate("season/compare", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("Two plans side by side");
+        test(find(Button.class).withText("Set side by side").single()).click();
+        until(() -> paragraphs().contains("No plan before is known: nothing was changed since the first."));
+
+        find(RadioButtonGroup.class).single().setValue(new Against.OtherStyle(Style.FEWEST_TRIPS));
+        test(find(Button.class).withText("Set side by side").single()).click();
+        until(() -> find(NativeTable.class).all().size() == 3);
+        assertThat(paragraphs()).anyMatch(p -> p.matches("Fewest trips keeps \\d+ of \\d+ stages where they were.*"));
+        assertThat(find(NativeTable.class).all().getFirst().getElement().getTextRecursively())
+                .startsWith("SubprojectNowFewest tripsDifferenceTrips with work for itWater")
+                .containsPattern("\\d days? (earlier|later)|the same day");
+        assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-moves"));
+    }
+
+    /** What comes from the background is shown when the page is looked at again. */
+    private void until(BooleanSupplier there) {
+        Instant last = Instant.now().plusSeconds(60);
+        while (!there.getAsBoolean()) {
+            assertThat(Instant.now()).isBefore(last);
+            LockSupport.parkNanos(20_000_000);
+            runPendingSignalsTasks();
+        }
     }
 
     private List<String> paragraphs() {

@@ -1,0 +1,13 @@
+package org.firmset.season;
+
+import org.firmset.plan.Style;
+
+/** What the plan now is set side by side with. */
+public sealed interface Against {
+
+    /** The plan before the last change of the homestead. */
+    record PlanBefore() implements Against {}
+
+    /** The plan that another style makes of the homestead as it is. */
+    record OtherStyle(Style style) implements Against {}
+}

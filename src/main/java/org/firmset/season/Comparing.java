@@ -1,0 +1,73 @@
+package org.firmset.season;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.firmset.homestead.Homestead;
+import org.firmset.plan.Former;
+import org.firmset.plan.Stop;
+import org.firmset.plan.Style;
+
+/** Finds the plan that the plan now is set side by side with. */
+public final class Comparing {
+    private static final String NOW = "Now";
+    private static final String BEFORE = "Before";
+
+    private Comparing() {}
+
+    /**
+     * Plans the homestead in another style.
+     *
+     * @param former where an earlier plan had the stages, for the style that keeps to it
+     * @param stop gives up; what is answered then is worth nothing
+     */
+    public static Compared withStyle(
+            Homestead homestead, PlannedSeason now, Style style, List<Former> former, Stop stop) {
+        if (style == Style.LEAST_CHANGE && former.isEmpty()) {
+            return new Compared.Nothing("No plan before is known that the least change could be counted from.");
+        }
+        SeasonPlanner.Result result = new SeasonPlanner()
+                .plan(
+                        homestead,
+                        now.problem().statusDate(),
+                        style,
+                        style == Style.LEAST_CHANGE ? former : List.of(),
+                        Answers.LOOK,
+                        (built, of) -> {},
+                        stop);
+        return switch (result) {
+            case SeasonPlanner.Result.NoPlan none ->
+                new Compared.Nothing("No plan was found in the style '" + StyleWords.of(style) + "'.");
+            case SeasonPlanner.Result.Planned other ->
+                new Compared.Plans(
+                        SideBySide.of(
+                                named(NOW, now.report()),
+                                named(StyleWords.of(style), other.season().report())),
+                        List.of(("The plan for '%s' comes of a shorter look; choose that style and it is looked for"
+                                        + " longer.")
+                                .formatted(StyleWords.of(style).toLowerCase(Locale.ROOT))));
+        };
+    }
+
+    /** With the plan before the last change; which change moved what is found by planning each. */
+    static Compared withBefore(PlannedSeason now, PlannedSeason before, Stop stop) {
+        return new Compared.Plans(
+                beforeAndNow(before.report(), now.report()),
+                Answers.to(new Question.Causes(), now, Optional.of(before), stop));
+    }
+
+    /** With a plan of which only the report is kept. */
+    static Compared withBefore(SeasonReport now, SeasonReport before) {
+        return new Compared.Plans(
+                beforeAndNow(before, now),
+                List.of("Which change moved what is only known until the program is ended."));
+    }
+
+    static SideBySide beforeAndNow(SeasonReport before, SeasonReport now) {
+        return SideBySide.of(named(BEFORE, before), named(NOW, now));
+    }
+
+    private static SideBySide.Named named(String name, SeasonReport report) {
+        return new SideBySide.Named(name, report);
+    }
+}
