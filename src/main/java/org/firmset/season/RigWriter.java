@@ -39,11 +39,17 @@ final class RigWriter {
 
     /** On the day most mass of people rides along. */
     Rig rigFor(List<OpenDay> days) {
-        Mass people = days.stream()
+        return rigFor(days, new Mass(BigDecimal.ZERO), true);
+    }
+
+    /** @param more mass that rides along besides the people of the days */
+    Rig rigFor(List<OpenDay> days, Mass more, boolean withTrailer) {
+        Mass planned = days.stream()
                 .map(OpenDay::people)
                 .map(RigWriter::massOf)
                 .max(Comparator.comparing(Measured::value))
                 .orElse(new Mass(BigDecimal.ZERO));
+        Mass people = new Mass(planned.value().add(more.value()));
         List<Bay> bays = new ArrayList<>();
         List<MassLimit> limits = new ArrayList<>();
         bays.add(new Bay(
@@ -51,7 +57,7 @@ final class RigWriter {
                 vehicle.name(),
                 floor(vehicle.bayVolume().value(), 6),
                 floor(vehicle.longestPiece().value(), 3)));
-        if (trailer.isEmpty()) {
+        if (trailer.isEmpty() || !withTrailer) {
             Mass room =
                     CargoRoom.of(vehicle.grossRating(), vehicle.emptyMass(), List.of(vehicle.standingKit(), people));
             limits.add(new MassLimit("payload of " + vehicle.name(), floor(room.value(), 3), Map.of(BED, WHOLE)));

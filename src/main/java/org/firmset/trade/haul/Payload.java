@@ -1,16 +1,16 @@
-package org.firmset.plan.search;
+package org.firmset.trade.haul;
 
 import java.util.List;
 import java.util.Map;
-import org.firmset.trade.haul.MassLimit;
-import org.firmset.trade.haul.Rig;
 
-/** The most a rig carries, however its load is shared over its bays. */
-final class Payload {
+/** The most a rig carries, however its load is shared over its bays. Exact to a gram for one or two bays, an upper bound else. */
+public final class Payload {
     private Payload() {}
 
-    /** Over all sharings between two bays, or the sum of what each bay takes alone where there are more. */
-    static long mostGrams(Rig rig) {
+    /**
+     * Grams, over all sharings between two bays, or the sum of what each bay takes alone where there are more; rounded up.
+     */
+    public static long mostGrams(Rig rig) {
         if (rig.bays().size() == 2) {
             return mostOfTwo(rig, rig.bays().get(0).id(), rig.bays().get(1).id());
         }
