@@ -34,7 +34,7 @@ record OpenBins(String name, long capacity, int known, List<Long> items) {
             }
             return all;
         } catch (IOException e) {
-            throw new NotUnderstood("'" + path + "' cannot be read; name a .txt file or a folder of such files");
+            throw unreadable(path);
         }
     }
 
@@ -54,11 +54,17 @@ record OpenBins(String name, long capacity, int known, List<Long> items) {
                 result.add(new OpenBins(name, capacity, known, items));
             }
             return result;
-        } catch (IOException | NoSuchElementException e) {
+        } catch (IOException e) {
+            throw unreadable(file);
+        } catch (NoSuchElementException e) {
             throw new NotUnderstood(
                     "'" + file
                             + "' is not understood; write the number of instances, then for each a name, 'capacity items known' and the items");
         }
+    }
+
+    private static NotUnderstood unreadable(Path path) {
+        return new NotUnderstood("'" + path + "' cannot be read; name a .txt file or a folder of such files");
     }
 
     private static long size(long size, Path file) {

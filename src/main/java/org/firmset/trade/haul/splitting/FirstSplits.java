@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class FirstSplits {
     /** With very many kinds and runs only the latest runs are looked into, so that the work stays bounded. */
-    private static final int MOST_LOOKS = 20_000_000;
+    private static final int MOST_LOOKS = 5_000_000;
 
     private static final int SUITING_WORK = 3_000_000;
 

@@ -16,7 +16,11 @@ import org.firmset.trade.takeoff.cutting.SolverLibrary;
  * rooms taken together, and last CP-SAT on the runs one by one.
  */
 final class LeastRuns {
-    private static final double PATTERN_WORK = 0.2;
+    /** Cut lists have a measure of work of their own; with less than this they would take too long. */
+    private static final double LEAST_WORK_TO_CUT = 0.1;
+
+    /** With more packs in a run its full loads are too many to be counted. */
+    private static final int MOST_PACKS_IN_A_RUN = 12;
 
     private final Pieces pieces;
     private final List<Scale> scales;
@@ -49,7 +53,7 @@ final class LeastRuns {
             search.best = former;
         }
         if (search.isOpen() && SolverLibrary.isThere()) {
-            search.ask(new Together(pieces, work));
+            search.ask(new Together(pieces, work), work);
         }
         return new Found(search.best, search.least);
     }
@@ -58,11 +62,13 @@ final class LeastRuns {
         return best.size() > least;
     }
 
-    private void ask(Together together) {
+    private void ask(Together together, double work) {
         least = Math.max(least, together.bound());
-        byScales();
-        if (isOpen()) {
-            Patterns.of(pieces).ifPresent(this::byPatterns);
+        if (work >= LEAST_WORK_TO_CUT) {
+            byScales();
+        }
+        if (isOpen() && pieces.packs() <= (long) MOST_PACKS_IN_A_RUN * least) {
+            Patterns.of(pieces).ifPresent(patterns -> byPatterns(patterns, work / 2));
         }
         while (isOpen()) {
             Together.Answer answer = together.inRuns(least, best.size() - 1 == least ? 1 : 0.6);
@@ -84,8 +90,8 @@ final class LeastRuns {
         }
     }
 
-    private void byPatterns(Patterns patterns) {
-        Patterns.Answer answer = patterns.fewest(least, best.size(), PATTERN_WORK);
+    private void byPatterns(Patterns patterns, double work) {
+        Patterns.Answer answer = patterns.fewest(least, best.size(), work);
         best = answer.holds().isEmpty() ? best : answer.holds();
         least = Math.min(best.size(), answer.least());
     }

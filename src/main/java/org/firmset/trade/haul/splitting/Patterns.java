@@ -18,7 +18,7 @@ import java.util.Optional;
  */
 final class Patterns {
     private static final int MOST_PATTERNS = 3_000;
-    private static final int MOST_STEPS = 300_000;
+    private static final int MOST_STEPS = 100_000;
 
     private final Pieces pieces;
     private final Map<List<Integer>, Hold> full = new LinkedHashMap<>();

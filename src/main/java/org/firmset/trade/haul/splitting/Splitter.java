@@ -14,7 +14,7 @@ import org.firmset.trade.takeoff.cutting.SolverLibrary;
  */
 public final class Splitter {
     /** In the solver's own units of about a second. */
-    private static final double WORK = 0.5;
+    private static final double WORK = 0.4;
 
     private static final double WORK_AGAIN = 0.03;
 

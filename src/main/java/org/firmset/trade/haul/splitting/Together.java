@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** CP-SAT's side of splitting: one worker, a fixed seed and work instead of time, so that every machine answers alike. */
 final class Together {
     /** In the solver's own units of about a second. */
-    private static final double BOUND_WORK = 0.1;
+    private static final double MOST_BOUND_WORK = 0.1;
 
     private static final int MOST_NUMBERS = 20_000;
 
@@ -38,7 +38,7 @@ final class Together {
         IntVar runs = model.newIntVar(0, pieces.packs(), "");
         load(model, LinearExpr.newBuilder().add(runs).build(), pieces.packs(), new ArrayList<>(), null);
         model.minimize(runs);
-        CpSolver solver = solver(BOUND_WORK);
+        CpSolver solver = solver(Math.min(MOST_BOUND_WORK, workLeft));
         return switch (solver.solve(model)) {
             case OPTIMAL, FEASIBLE -> (int) Math.ceil(solver.bestObjectiveBound() - 1e-6);
             // numbers too great for the solver, or out of work: the simple bounds still serve
