@@ -22,12 +22,17 @@ final class BenchCommand {
             machine();
             return new BenchTakeoffs(out).run();
         }
+        if (!arguments.isEmpty() && arguments.getFirst().equals("haul")) {
+            BenchHaul haul = new BenchHaul(out, arguments.subList(1, arguments.size()));
+            machine();
+            return haul.run();
+        }
         if (arguments.size() == 2 && arguments.getFirst().equals("psplib")) {
             machine();
             return new BenchProjects(out, Path.of(arguments.getLast())).run();
         }
         throw new NotUnderstood(
-                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff' or 'firmset bench psplib FOLDER'");
+                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff', 'firmset bench haul' or 'firmset bench psplib FOLDER'");
     }
 
     private void machine() {

@@ -21,6 +21,7 @@ public final class Commands {
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
               bench plan [PART] [OPTIONS] measure the planner on made-up homesteads and print tables (up to an hour)
               bench takeoff               measure takeoffs, cut lists and cures and print tables
+              bench haul [OPTIONS]        measure splitting loads over runs and print tables
               bench psplib FOLDER         solve open scheduling instances (.sm, .SCH, optimum.csv) and print a table
               test                        build and run every test
               mutants                     count how often the tests notice broken arithmetic (some minutes)
@@ -39,6 +40,9 @@ public final class Commands {
               --sizes LIST                stages x weekends (default: 12x16,40x40,120x100,400x200)
               --seeds N                   homesteads of each size (default: 10)
               --efforts LIST              efforts for a proof, about as many seconds each (default: 1,5,15,30)
+
+            Options of bench haul:
+              --orlib FILE                also split open bin packing instances; FILE or folder of .txt files
 
             Options of takeoff:
               --units us|metric           units to print (default: us)

@@ -17,7 +17,7 @@ import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Run;
 import org.firmset.plan.StockLot;
 import org.firmset.plan.Trip;
-import org.firmset.plan.search.Payload;
+import org.firmset.trade.haul.Payload;
 import org.firmset.trade.haul.Rig;
 import org.javamoney.moneta.Money;
 

@@ -28,7 +28,7 @@ final class RigWriter {
 
     private final Homestead homestead;
     private final Vehicle vehicle;
-    private final List<Trailer> trailer;
+    private final List<Trailer> usual;
 
     RigWriter(Homestead homestead) {
         this.homestead = homestead;
@@ -36,27 +36,38 @@ final class RigWriter {
                 .filter(v -> v.key().equals(homestead.travel().vehicle()))
                 .findFirst()
                 .orElseThrow();
-        trailer = homestead.trailers().stream()
+        usual = homestead.trailers().stream()
                 .filter(t -> t.key().equals(homestead.travel().trailer()))
                 .toList();
     }
 
     /** On the day most mass of people rides along. */
     Rig rigFor(List<OpenDay> days) {
-        Mass people = days.stream()
+        return rigFor(days, new Mass(BigDecimal.ZERO), true);
+    }
+
+    /** @param more mass that rides along besides the people of the days */
+    Rig rigFor(List<OpenDay> days, Mass more, boolean withTrailer) {
+        Mass planned = days.stream()
                 .map(OpenDay::people)
                 .map(RigWriter::massOf)
                 .max(Comparator.comparing(Measured::value))
                 .orElse(new Mass(BigDecimal.ZERO));
-        return rig(people);
+        return rig(new Mass(planned.value().add(more.value())), withTrailer);
     }
 
     Rig rig(Mass people) {
-        Outfit outfit = OutfitWriter.of(homestead, people);
+        return rig(people, true);
+    }
+
+    private Rig rig(Mass people, boolean withTrailer) {
+        Outfit whole = OutfitWriter.of(homestead, people);
+        Outfit outfit = withTrailer ? whole : whole.withoutTrailer();
+        List<Trailer> trailer = withTrailer ? usual : List.of();
         List<MassLimit> limits = new ArrayList<>();
-        addPayload(limits, outfit, people);
+        addPayload(limits, outfit, people, trailer);
         trailer.forEach(t -> addRatings(limits, t));
-        addMeasured(limits, outfit);
+        addMeasured(limits, outfit, trailer);
         String id = vehicle.key();
         String name = vehicle.name();
         if (!trailer.isEmpty()) {
@@ -66,7 +77,7 @@ final class RigWriter {
         return new Rig(id, name, outfit.bays(), limits);
     }
 
-    private void addPayload(List<MassLimit> limits, Outfit outfit, Mass people) {
+    private void addPayload(List<MassLimit> limits, Outfit outfit, Mass people, List<Trailer> trailer) {
         List<Mass> onBoard = new ArrayList<>(List.of(vehicle.standingKit(), people));
         Map<String, Integer> shares = new HashMap<>();
         for (Bay bay : outfit.bays()) {
@@ -90,7 +101,7 @@ final class RigWriter {
     }
 
     /** What somebody weighed and measured; left out, the limits before are all there are. */
-    private void addMeasured(List<MassLimit> limits, Outfit outfit) {
+    private void addMeasured(List<MassLimit> limits, Outfit outfit, List<Trailer> trailer) {
         add(limits, outfit, LimitKind.FRONT_AXLE, "front axle of " + vehicle.name());
         add(limits, outfit, LimitKind.REAR_AXLE, "rear axle of " + vehicle.name());
         add(limits, outfit, LimitKind.ROOF, "roof rack of " + vehicle.name());

@@ -200,8 +200,29 @@ class CommandsTest {
                 .doesNotContain("Medians:");
     }
 
+    @Test
+    void splittingLoadsIsMeasuredAndComparedWithWhatIsKnown(@TempDir Path folder) throws IOException {
+        // by hand: 6 + 4 and 5 fill two bins of 10, and 15 is over one
+        Files.writeString(folder.resolve("bins.txt"), "1\nsmall\n 10 3 2\n6\n5\n4\n");
+        assertThat(run("bench", "haul", "--orlib", folder.toString())).isZero();
+        assertThat(printed())
+                .containsPattern("\\| seed 10 \\| \\d+ \\| \\d+ \\| (yes|no) \\| \\d+ \\| \\d+ \\| \\d+ \\|")
+                .containsPattern("\\| small \\| 2 \\| 2 \\| yes \\| \\d+ \\|")
+                .contains("1 of 1 reach the fewest known.");
+    }
+
     @Nested
     class Refuses {
+        @Test
+        void binsThatAreNotUnderstood() {
+            assertThat(run("bench", "haul", "--orlib", "nowhere")).isEqualTo(2);
+            assertThat(complained()).contains("'nowhere' cannot be read");
+            assertThat(run("bench", "haul", "--orlib", "README.md")).isEqualTo(2);
+            assertThat(run("bench", "haul", "fast")).isEqualTo(2);
+            assertThat(complained()).contains("no word 'fast'");
+            assertThat(printed()).isEmpty();
+        }
+
         @ParameterizedTest
         @ValueSource(
                 strings = {

@@ -25,7 +25,7 @@ final class Walls {
         ROOMS.put("trade.cure", List.of("measure", "trade.trace", "trade.climate"));
         ROOMS.put("trade.takeoff", List.of("measure", "trade.trace"));
         ROOMS.put("trade.water", List.of("measure", "trade.trace"));
-        ROOMS.put("trade.haul", List.of("measure"));
+        ROOMS.put("trade.haul", List.of("measure", "trade.takeoff.cutting"));
         ROOMS.put("trade.power", List.of("measure", "trade.climate"));
         ROOMS.put("plan", List.of("trade", "measure"));
         ROOMS.put("homestead", List.of("measure", "trade", "shell"));
@@ -137,11 +137,12 @@ final class Walls {
     private ArchRule onlyOneWallKnowsTheSolver() {
         return noClasses()
                 .that()
-                .resideOutsideOfPackages(inside("plan"), inside("trade.takeoff.cutting"))
+                .resideOutsideOfPackages(
+                        inside("plan"), inside("trade.takeoff.cutting"), inside("trade.haul.splitting"))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.google.ortools..")
-                .because("a solver is a tool behind a small wall; ask for a plan or a cut list")
+                .because("a solver is a tool behind a small wall; ask for a plan, a cut list or a split")
                 .allowEmptyShould(true);
     }
 

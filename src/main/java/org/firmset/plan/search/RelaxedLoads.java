@@ -21,6 +21,7 @@ import org.firmset.plan.Layout;
 import org.firmset.plan.Material;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
+import org.firmset.trade.haul.Payload;
 import org.firmset.trade.haul.Rig;
 import org.jspecify.annotations.Nullable;
 

@@ -26,6 +26,11 @@ public record Outfit(HaulVehicle vehicle, @Nullable HaulTrailer trailer, long pe
         }
     }
 
+    /** The same without its trailer. */
+    public Outfit withoutTrailer() {
+        return new Outfit(vehicle, null, peopleGrams, kitGrams);
+    }
+
     /** Its bays: bed, roof, deck, as far as it has them. */
     public List<Bay> bays() {
         return bays(vehicle, trailer);

@@ -1,6 +1,6 @@
 /**
- * Cutting stock: which pieces come out of which stock with the least cost, and the proof. The only part of the trade's
- * rooms that knows the solver.
+ * Cutting stock: which pieces come out of which stock with the least cost, and the proof. With the splitting of loads the
+ * only part of the trade's rooms that knows the solver.
  */
 @NullMarked
 package org.firmset.trade.takeoff.cutting;

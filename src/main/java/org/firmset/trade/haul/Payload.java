@@ -1,8 +1,6 @@
-package org.firmset.plan.search;
+package org.firmset.trade.haul;
 
 import java.util.List;
-import org.firmset.trade.haul.MassLimit;
-import org.firmset.trade.haul.Rig;
 
 /**
  * The most a rig carries, however its load is shared over its bays, bounded from above. Two limits added with weights of

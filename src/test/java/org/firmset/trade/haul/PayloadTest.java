@@ -1,4 +1,4 @@
-package org.firmset.plan.search;
+package org.firmset.trade.haul;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,9 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.firmset.trade.haul.Bay;
-import org.firmset.trade.haul.MassLimit;
-import org.firmset.trade.haul.Rig;
 import org.junit.jupiter.api.Test;
 
 class PayloadTest {
