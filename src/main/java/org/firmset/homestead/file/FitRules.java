@@ -89,7 +89,6 @@ final class FitRules {
     private static boolean brings(Supplier supplier, Material material) {
         var terms = supplier.delivery();
         return terms != null
-                && isAtMost(material.mass(), terms.largestMass())
                 && supplier.prices().stream().anyMatch(p -> p.material().equals(material.key()));
     }
 

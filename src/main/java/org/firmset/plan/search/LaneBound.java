@@ -77,7 +77,8 @@ final class LaneBound {
 
     /** How much there is to look at for one set of subprojects. */
     private long looks() {
-        return 1 + (long) model.dayCount() * model.dayCount() + model.stageCount + model.linkCount();
+        long pairs = (long) model.stageCount * model.stageCount / 2;
+        return 1 + (long) model.dayCount() * model.dayCount() + pairs + 10 * model.linkCount();
     }
 
     private void addUp() {

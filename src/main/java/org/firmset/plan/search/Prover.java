@@ -29,6 +29,7 @@ final class Prover {
     /** Building a plan takes about as long as so many stages times site days; a unit of work is about a second of it. */
     private static final long STAGE_DAYS_PER_WORK = 300_000_000;
 
+    private static final long LINK_IN_STAGE_DAYS = 20;
     private static final int MOST_PLANS_PER_WORK = 20_000;
 
     private final Model model;
@@ -76,6 +77,10 @@ final class Prover {
 
     /** Looks for a plan where the search found none; false when there is still none. */
     private boolean findAny(int work) {
+        if (windows.areEmpty()) {
+            impossible = true;
+            return false;
+        }
         Answer answer = ask(windows, Answer.NO_LIMIT, work);
         impossible = answer.isImpossible(Answer.NO_LIMIT);
         return bestScore.unplaced() == 0;
@@ -108,7 +113,7 @@ final class Prover {
         if (SolverLibrary.isThere() && tight.places() <= PLACES_OF_USE) {
             return Math.max(bound, ask(tight, limit, work).bound());
         }
-        long each = Math.max(1, (long) model.stageCount * model.dayCount());
+        long each = 1 + (long) model.stageCount * model.dayCount() + LINK_IN_STAGE_DAYS * model.linkCount();
         long plans = Math.min(MOST_PLANS_PER_WORK, STAGE_DAYS_PER_WORK / each) * work;
         offer(new Annealing(model, windows, style, best, stop).best((int) Math.min(plans, Integer.MAX_VALUE)));
         return bound;

@@ -41,11 +41,12 @@ class FitRulesTest {
     }
 
     @Test
-    void a_delivery_that_may_not_weigh_as_much_as_one_pack_does_not() {
+    void a_delivery_that_may_not_weigh_as_much_as_one_pack_is_named_itself() {
         assertThat(tooLong()
                         .with("/suppliers/0/delivery/largestMass", "\"70 lb\"")
                         .faults())
-                .hasSize(1);
+                .extracting(Fault::pointer)
+                .containsExactly("/suppliers/0/delivery/largestMass");
     }
 
     @Test

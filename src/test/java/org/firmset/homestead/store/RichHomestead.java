@@ -234,7 +234,7 @@ final class RichHomestead {
                         usd("450.0" + i),
                         usd("60.25"),
                         Mass.ofKilograms(9525.4 + i),
-                        i == 1,
+                        true,
                         new Hours(5 + i)));
     }
 
