@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.firmset.Cases;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.TestReporter;
 /** What must hold for every homestead, tried on a thousand made by chance. Another thousand: -Dfirmset.seed=... */
 class PlannerPropertiesTest {
     private static final long BASE_SEED = Long.getLong("firmset.seed", 2027);
-    private static final int COUNT = 1000;
+    private static final int COUNT = Cases.of(2000);
     private static final List<RandomHomestead> HOMESTEADS = RandomHomestead.many(COUNT, BASE_SEED);
     private static final List<Trial> TRIALS = HOMESTEADS.stream()
             .map(h -> new Trial(h.homestead(), h.statusDate()))

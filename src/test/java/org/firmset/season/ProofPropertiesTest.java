@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.LongStream;
+import org.firmset.Cases;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
@@ -23,8 +24,8 @@ import org.junit.jupiter.api.TestReporter;
  */
 class ProofPropertiesTest {
     private static final long BASE_SEED = Long.getLong("firmset.seed", 2027);
-    private static final int TINY = 300;
-    private static final int LARGER = 60;
+    private static final int TINY = Cases.of(300);
+    private static final int LARGER = Cases.of(60);
     private static final List<RandomHomestead> TINY_ONES = homesteads(true, TINY);
     private static final List<RandomHomestead> LARGER_ONES = homesteads(false, LARGER);
 

@@ -11,7 +11,7 @@ class SeasonsOnH2Test extends SeasonsContract {
 
     @Override
     Map<String, Object> environment() {
-        return Map.of("FIRMSET_HOME", folder);
+        return Map.of("FIRMSET_HOME", folder, "FIRMSET_PLANNER_PROOF", 1);
     }
 
     @Override

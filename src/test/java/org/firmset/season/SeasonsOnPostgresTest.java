@@ -15,9 +15,14 @@ class SeasonsOnPostgresTest extends SeasonsContract {
             server = EmbeddedPostgres.start();
         }
         return Map.of(
-                "FIRMSET_DB_URL", server.getJdbcUrl("postgres", "postgres"),
-                "FIRMSET_DB_USER", "postgres",
-                "FIRMSET_DB_PASSWORD", "postgres");
+                "FIRMSET_DB_URL",
+                server.getJdbcUrl("postgres", "postgres"),
+                "FIRMSET_DB_USER",
+                "postgres",
+                "FIRMSET_DB_PASSWORD",
+                "postgres",
+                "FIRMSET_PLANNER_PROOF",
+                1);
     }
 
     @Override

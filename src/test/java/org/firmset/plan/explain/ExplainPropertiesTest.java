@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
+import org.firmset.Cases;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Outcome;
@@ -29,7 +30,7 @@ import org.junit.jupiter.api.TestReporter;
 /** Explanations hold when one plans again by them, on 200 problems made by chance. Others: -Dfirmset.seed=... */
 class ExplainPropertiesTest {
     private static final long BASE_SEED = Long.getLong("firmset.seed", 2027);
-    private static final int COUNT = 200;
+    private static final int COUNT = Cases.of(200);
     private static final Planner PLANNER = new ConstructivePlanner();
     private static final Effort PLAN = new Effort(60, 1, 1);
     /** Not that of the explanations, so that nothing is only true of one look. */

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.firmset.Cases;
 import org.firmset.plan.Bound;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.TestReporter;
 /** What must hold where tools are few and money is short, tried on 400 problems. Others: -Dfirmset.seed=... */
 class ToolsAndMoneyPropertiesTest {
     private static final long BASE_SEED = Long.getLong("firmset.seed", 2027);
-    private static final int COUNT = 400;
+    private static final int COUNT = Cases.of(400);
     private static final Effort EFFORT = new Effort(30, 1, 1);
     private static final List<Trial> TRIALS = trials();
 
