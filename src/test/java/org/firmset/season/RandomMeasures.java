@@ -38,7 +38,7 @@ final class RandomMeasures {
     private static Axles axles(Dice dice, double empty) {
         int wheelbase = dice.between(280, 400);
         int bayFront = wheelbase - dice.between(60, 150);
-        int bayLength = dice.between(140, 210);
+        int bayLength = Math.min(dice.between(140, 210), wheelbase * 3 / 2 - bayFront);
         int frontEmpty = (int) (empty * dice.between(52, 60) / 100);
         return new Axles(
                 centimetres(wheelbase),

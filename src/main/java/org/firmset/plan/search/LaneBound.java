@@ -302,18 +302,25 @@ final class LaneBound {
         return false;
     }
 
-    /**
-     * Site days after which no subproject finishes in a plan of at most this sum, drawn as tight as the sets allow.
-     *
-     * @return null when there is no such plan
-     */
-    int @Nullable [] tightest(long target) {
+    /** What is known of every plan of at most this sum; null when there is none. */
+    @Nullable
+    Tight tightest(long target) {
         int[] before = last.clone();
         int[] deadlines = narrowed(target, noDeadlines());
+        Tight tight = deadlines == null ? null : new Tight(deadlines, open.clone(), last.clone());
         // what was raised holds for plans of this sum only
         System.arraycopy(before, 0, last, 0, last.length);
-        return deadlines;
+        return tight;
     }
+
+    /**
+     * When the subprojects of a good plan finish.
+     *
+     * @param latest for each subproject the site day after which it does not finish
+     * @param lanes subprojects of which sets are made
+     * @param earliestOfSet for each set of them, by its bits, the site day before which not all of it is finished
+     */
+    record Tight(int[] latest, int[] lanes, int[] earliestOfSet) {}
 
     /** Raises what the target and the latest finishes allow to raise; null when that refutes the target. */
     private int @Nullable [] narrowed(long target, int[] latest) {

@@ -27,7 +27,7 @@ final class Prover {
     /** With more places for work than this CP-SAT moves neither plan nor bound in any time that one would wait. */
     private static final long PLACES_OF_USE = 5_000;
     /** Building a plan takes about as long as so many stages times site days; a unit of work is about a second of it. */
-    private static final long STAGE_DAYS_PER_WORK = 300_000_000;
+    private static final long STAGE_DAYS_PER_WORK = 450_000_000;
 
     private static final long LINK_IN_STAGE_DAYS = 20;
     private static final int MOST_PLANS_PER_WORK = 20_000;
@@ -40,6 +40,7 @@ final class Prover {
     private Genes best;
     private Score bestScore;
     private boolean impossible;
+    private LaneBound.@Nullable Tight known;
 
     private Prover(Model model, Windows windows, Genes genes, Stop stop) {
         this.stop = stop;
@@ -102,21 +103,31 @@ final class Prover {
         }
         LaneBound lanes = new LaneBound(model, windows, stop);
         long bound = lanes.sharpened(bestScore.first(), work);
+        if (bound < bestScore.first()) {
+            // the better the plan, the narrower the windows of what is better still
+            anneal(1);
+        }
+        limit = bestScore.first() - 1;
         if (stop.isStopped() || bound > limit) {
             return bound;
         }
-        int[] deadlines = lanes.tightest(limit);
-        if (deadlines == null || windows.until(deadlines).areEmpty()) {
+        LaneBound.Tight tight = lanes.tightest(limit);
+        if (tight == null || windows.until(tight.latest()).areEmpty()) {
             return limit + 1;
         }
-        Windows tight = windows.until(deadlines);
-        if (SolverLibrary.isThere() && tight.places() <= PLACES_OF_USE) {
-            return Math.max(bound, ask(tight, limit, work).bound());
+        Windows within = windows.until(tight.latest());
+        if (SolverLibrary.isThere() && within.places() <= PLACES_OF_USE) {
+            known = tight;
+            return Math.max(bound, ask(within, limit, work).bound());
         }
+        anneal(work - 1);
+        return bound;
+    }
+
+    private void anneal(int work) {
         long each = 1 + (long) model.stageCount * model.dayCount() + LINK_IN_STAGE_DAYS * model.linkCount();
         long plans = Math.min(MOST_PLANS_PER_WORK, STAGE_DAYS_PER_WORK / each) * work;
         offer(new Annealing(model, windows, style, best, stop).best((int) Math.min(plans, Integer.MAX_VALUE)));
-        return bound;
     }
 
     /**
@@ -149,6 +160,9 @@ final class Prover {
             return new Rigid(model, tight).upTo(limit, work, stop);
         }
         Relaxed relaxed = new Relaxed(model, tight, style, careful);
+        if (known != null && style == Style.SOONEST && !Boolean.getBoolean("noSets")) {
+            relaxed.finishesOfSets(known);
+        }
         return relaxed.isTooLarge() ? Answer.NONE : relaxed.upTo(limit, work, stop);
     }
 

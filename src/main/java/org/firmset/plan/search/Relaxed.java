@@ -47,6 +47,7 @@ final class Relaxed {
     private final LinearExprBuilder aim = LinearExpr.newBuilder();
     private final boolean careful;
     private boolean impossible;
+    private LaneBound.@Nullable Tight known;
 
     /**
      * @param windows those of plans that are better than the best one known
@@ -62,6 +63,11 @@ final class Relaxed {
         works = new BoolVar[model.stageCount][model.dayCount()];
         done = new BoolVar[model.stageCount][model.dayCount()];
         made = new BoolVar[model.tripCount()];
+    }
+
+    /** What is known of the finishes of all plans that are asked for; the solver sees little of it by itself. */
+    void finishesOfSets(LaneBound.Tight tight) {
+        known = tight;
     }
 
     /** How many places for work it would have. */
@@ -403,6 +409,7 @@ final class Relaxed {
     /** Each day on which a subproject is not finished yet costs its weight until the next site day. */
     private long aimAtFinishes() {
         long rest = 0;
+        @Nullable BoolVar[][] finishedBy = new BoolVar[model.laneIndex.size()][model.dayCount()];
         for (int lane = 0; lane < model.laneIndex.size(); lane++) {
             long weight = model.weight(lane);
             int first = windows.earliestFinishOfLane(lane);
@@ -414,6 +421,7 @@ final class Relaxed {
             BoolVar before = null;
             for (int d = first; d <= last; d++) {
                 BoolVar finished = cp.newBoolVar("");
+                finishedBy[lane][d] = finished;
                 for (int s = 0; s < model.stageCount; s++) {
                     if (model.laneOf[s] == lane && !model.stage(s).finished() && d < windows.latestFinishDay(s)) {
                         @Nullable BoolVar stage = doneBy(s, d);
@@ -436,7 +444,31 @@ final class Relaxed {
                 before = finished;
             }
         }
+        if (known != null) {
+            keepSets(known, finishedBy);
+        }
         return rest;
+    }
+
+    /** Before the day of a set some subproject of it is not finished. */
+    private void keepSets(LaneBound.Tight tight, @Nullable BoolVar[][] finishedBy) {
+        for (int set = 1; set < tight.earliestOfSet().length; set++) {
+            int day = tight.earliestOfSet()[set] - 1;
+            List<Literal> open = new ArrayList<>();
+            boolean holds = day < 0;
+            for (int i = 0; i < tight.lanes().length && !holds; i++) {
+                int lane = tight.lanes()[i];
+                if ((set & 1 << i) != 0) {
+                    holds = day < windows.earliestFinishOfLane(lane);
+                    if (!holds && day < windows.latestFinishOfLane(lane)) {
+                        open.add(Objects.requireNonNull(finishedBy[lane][day]).not());
+                    }
+                }
+            }
+            if (!holds) {
+                cp.addBoolOr(open);
+            }
+        }
     }
 
     private Answer solve(long limit, long rest, double work, Stop stop, RelaxedLoads loads) {
