@@ -24,6 +24,8 @@ final class Prover {
     record Result(Genes genes, @Nullable Aim aim, boolean impossible) {}
 
     private static final int MOST_ROUNDS = 3;
+    /** With no more places for work than this CP-SAT is done before a search is. */
+    private static final long PLACES_SOON_PROVEN = 600;
     /** With more places for work than this CP-SAT moves neither plan nor bound in any time that one would wait. */
     private static final long PLACES_OF_USE = 5_000;
     /** Building a plan takes about as long as so many stages times site days; a unit of work is about a second of it. */
@@ -101,9 +103,10 @@ final class Prover {
         if (style != Style.SOONEST) {
             return SolverLibrary.isThere() ? ask(windows, limit, work).bound() : 0;
         }
+        boolean rigid = Rigid.fits(model);
         LaneBound lanes = new LaneBound(model, windows, stop);
-        long bound = lanes.sharpened(bestScore.first(), work);
-        if (bound < bestScore.first()) {
+        long bound = lanes.sharpened(bestScore.first(), rigid ? 0 : work);
+        if (bound < bestScore.first() && !rigid && windows.places() > PLACES_SOON_PROVEN) {
             // the better the plan, the narrower the windows of what is better still
             anneal(1);
         }
