@@ -20,6 +20,23 @@ public record SunSpread(double wetShare, double deviationShare) {
     }
 
     /**
+     * The mean sun of days whose odds of rain are not the usual ones, such as forecast days: dry days keep their sun.
+     *
+     * @param usualHours mean at the usual odds, 0 to 24
+     * @param usualWetOdds 0 to 1
+     * @param wetOdds 0 to 1
+     */
+    public double meanHours(double usualHours, double usualWetOdds, double wetOdds) {
+        return dryHours(usualHours, usualWetOdds) * (1 - wetOdds + wetOdds * wetShare);
+    }
+
+    private double dryHours(double meanHours, double wetOdds) {
+        Demand.within("meanHours", meanHours, 0, 24);
+        Demand.within("wetOdds", wetOdds, 0, 1);
+        return meanHours / (1 - wetOdds + wetOdds * wetShare);
+    }
+
+    /**
      * Hours of full sun that a day stays under with the odds of a percentile: of the 20th, one day in five has less.
      *
      * @param meanHours of all days, 0 to 24
@@ -27,13 +44,11 @@ public record SunSpread(double wetShare, double deviationShare) {
      * @param percent 1 to 99
      */
     public double hours(double meanHours, double wetOdds, int percent) {
-        Demand.within("meanHours", meanHours, 0, 24);
-        Demand.within("wetOdds", wetOdds, 0, 1);
         Demand.within("percent", percent, 1, 99);
+        double dry = dryHours(meanHours, wetOdds);
         if (meanHours == 0) {
             return 0;
         }
-        double dry = meanHours / (1 - wetOdds + wetOdds * wetShare);
         Bell dryDays = new Bell(dry, dry * deviationShare);
         Bell wetDays = new Bell(dry * wetShare, dry * wetShare * deviationShare);
         double low = 0;

@@ -45,12 +45,13 @@ public final class Weather {
         Optional<ForecastDay> said = forecast.on(date);
         if (said.isPresent()) {
             ForecastDay day = said.get();
+            double wet = day.rainPercent() / 100.0;
             return new WeatherDay(
                     date,
                     new Bell(day.highCelsius(), FORECAST_DEVIATION_CELSIUS),
                     new Bell(day.lowCelsius(), FORECAST_DEVIATION_CELSIUS),
-                    day.rainPercent() / 100.0,
-                    sunHours,
+                    wet,
+                    SunSpread.USUAL.meanHours(sunHours, wetDays.wetOdds(date), wet),
                     day.windMetresPerSecond(),
                     true);
         }

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param high how the day's highest temperature may fall, in degrees Celsius
  * @param low how its lowest may
  * @param wetOdds odds of rain or snow, 0 to 1
- * @param sunHours sun energy in mean, in hours of full sun; a forecast does not change it
+ * @param sunHours sun energy in mean, in hours of full sun: that of the climate, less where a forecast says more rain
  * @param windMetresPerSecond mean wind; null when not known
  * @param forecast whether a forecast said so, or only the climate
  */
@@ -28,6 +28,15 @@ public record WeatherDay(
     public WeatherDay {
         Demand.within("wetOdds", wetOdds, 0, 1);
         Demand.within("sunHours", sunHours, 0, 24);
+    }
+
+    /**
+     * Hours of full sun on a poor day, see {@link SunSpread#hours}.
+     *
+     * @param percent of the days that have less, 1 to 99
+     */
+    public double poorSunHours(int percent) {
+        return SunSpread.USUAL.hours(sunHours, wetOdds, percent);
     }
 
     /** Odds that the low is at 0 °C or under. */

@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * How many pieces of some work, such as bags to mix, the battery allows on each day: as many as early as can be, so that the
- * floor holds on all days given. As late sun cannot be used twice, early work wastes least.
+ * floor holds on all days given. Work done early leaves room in the battery for the sun that follows, so early never
+ * wastes more.
  *
  * @param units for each day
  * @param left what does not fit

@@ -52,14 +52,16 @@ class WeatherTest {
     }
 
     @Test
-    void a_forecast_overrides_its_days_only_and_leaves_the_sun() {
+    void a_forecast_overrides_its_days_only_and_rain_takes_half_the_sun_of_a_dry_day() {
         Weather weather = weather(forecast(DAY, 60));
         WeatherDay day = weather.on(DAY);
         assertThat(day.forecast()).isTrue();
         assertThat(day.high()).isEqualTo(new Bell(15, 2));
         assertThat(day.low()).isEqualTo(new Bell(1, 2));
         assertThat(day.wetOdds()).isEqualTo(0.6);
-        assertThat(day.sunHours()).isCloseTo(5, within(1e-9));
+        double dryHours = 5 / (1 - weather().on(DAY).wetOdds() / 2);
+        assertThat(day.sunHours()).isCloseTo(dryHours * (1 - 0.6 / 2), within(1e-9));
+        assertThat(day.poorSunHours(20)).isBetween(0.5 * day.sunHours(), day.sunHours());
         assertThat(weather.on(DAY.plusDays(1)).forecast()).isFalse();
     }
 
