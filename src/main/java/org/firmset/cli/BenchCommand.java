@@ -27,12 +27,16 @@ final class BenchCommand {
             machine();
             return haul.run();
         }
+        if (arguments.equals(List.of("power"))) {
+            machine();
+            return new BenchPower(out).run();
+        }
         if (arguments.size() == 2 && arguments.getFirst().equals("psplib")) {
             machine();
             return new BenchProjects(out, Path.of(arguments.getLast())).run();
         }
         throw new NotUnderstood(
-                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff', 'firmset bench haul' or 'firmset bench psplib FOLDER'");
+                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff', 'firmset bench haul', 'firmset bench power' or 'firmset bench psplib FOLDER'");
     }
 
     private void machine() {

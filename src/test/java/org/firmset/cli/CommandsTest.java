@@ -211,6 +211,17 @@ class CommandsTest {
                 .contains("1 of 1 reach the fewest known.");
     }
 
+    @Test
+    void lightSunAndBatteryAreMeasured() {
+        assertThat(run("bench", "power")).isZero();
+        assertThat(printed())
+                .containsPattern("\\| battery over a year, hourly steps \\| \\d+\\.\\d\\d \\|")
+                .contains(
+                        "| light of a year |",
+                        "| sun of a year, hourly steps |",
+                        "| what it would take for three days |");
+    }
+
     @Nested
     class Refuses {
         @Test

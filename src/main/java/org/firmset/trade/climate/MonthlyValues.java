@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 /**
  * Twelve monthly values and what they make of the days between: each value stands at the middle of its month, straight
  * lines run from one to the next, December's to January's. The mean over a month may therefore differ a little from the
- * month's value where the curve bends.
+ * month's value where the curve bends; {@link MonthlyCurve} keeps it.
  *
  * @param values January first, in any one unit
  */

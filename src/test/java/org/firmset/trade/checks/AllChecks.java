@@ -14,6 +14,7 @@ final class AllChecks {
                         CureChecks.rows(),
                         WaterChecks.rows(),
                         KitChecks.rows(),
+                        WeatherChecks.rows(),
                         PlanChecks.rows())
                 .flatMap(List::stream)
                 .sorted(Comparator.comparing(Row::id))
