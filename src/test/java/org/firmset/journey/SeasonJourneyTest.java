@@ -233,6 +233,32 @@ class SeasonJourneyTest {
                 .click();
         assertThat(page.locator(".fs-table table").first())
                 .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+        fits(page, shot);
+    }
+
+    @Test
+    @Order(3)
+    void theLoadsOfATripAreReadAndSharedOutAnewWhenTheTrailerStaysHome() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, 880, colours);
+                page.navigate(address);
+                page.getByText("Where each pack lies, and what to buy where").click();
+                assertThat(heading(page, "^Loads of trip 1, ")).isVisible();
+                assertThat(page.locator("svg.fs-rig").first()).containsText("trailer axle");
+                page.getByText("The trailer stays home").click();
+                assertThat(page.locator(".fs-day-answer")).containsText("Goes in now, Pickup: ");
+                fits(page, width + "-" + colours + "-loads");
+                page.getByText("Later trip").click();
+                assertThat(heading(page, "^Loads of trip 2, ")).isVisible();
+                fits(page, width + "-" + colours + "-loads-2");
+                page.context().close();
+            }
+        }
+        assertThat(troubles).isEmpty();
+    }
+
+    private static void fits(Page page, String shot) {
         Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         assertThat(sideways).as("sideways scroll in " + shot).isEqualTo(0);
         shoot(page, shot);
