@@ -110,7 +110,7 @@ public final class LoadWords {
     public WordTable items(TripLoads.OwnRun run) {
         return new WordTable(
                 "What lies where, in the order it comes off",
-                List.of("Off", "What", "Mass", "Where", "First used", "Held by"),
+                List.of("No.", "What", "Mass", "Where", "First used", "Held by"),
                 run.items().stream().map(i -> item(i, run)).toList());
     }
 

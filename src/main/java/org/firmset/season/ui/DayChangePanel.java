@@ -43,7 +43,10 @@ final class DayChangePanel extends Section {
         Div form = new Div();
         form.addClassName("fs-day-change");
         loads.own().stream().flatMap(r -> r.about().loads().stream()).forEach(this::addPacks);
-        packs.values().forEach(form::add);
+        for (IntegerField field : packs.values()) {
+            field.addValueChangeListener(e -> tell());
+            form.add(field);
+        }
         if (loads.own().getFirst().outfit().trailer() != null) {
             form.add(trailer);
         }
@@ -67,10 +70,7 @@ final class DayChangePanel extends Section {
         field.setValue(all);
         field.setStepButtonsVisible(true);
         field.setHelperText("Packs we could get (%s), of %d".formatted(load.pack(), all));
-        if (known == null) {
-            field.addValueChangeListener(e -> tell());
-            packs.put(load.material(), field);
-        }
+        packs.put(load.material(), field);
     }
 
     private void tell() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.firmset.season.LoadWords;
 import org.firmset.season.TripLoads;
+import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.LimitKind;
 import org.firmset.trade.haul.LoadLimit;
 import org.firmset.trade.haul.LoadSheet;
@@ -30,7 +31,8 @@ final class RigDrawing {
     private static final int BAR = 12;
     private static final int ROW = 48;
     private static final int HEIGHT = BARS + ROW + 52;
-    private static final int LONG_THING = 7;
+    private static final double LONG_THING = 12;
+    private static final double READABLE = 10;
 
     private final TripLoads.OwnRun run;
     private final Outfit outfit;
@@ -131,10 +133,12 @@ final class RigDrawing {
                 "<g><title>%s</title><path class=\"fs-zone\" d=\"M%.1f %d V%d H%.1f V%d\"/>",
                 Svg.escaped(told(zone)), left, floor, floor - (roof ? 14 : TALLEST), left + width, floor));
         if (zone.grams() > 0) {
+            text(left + width / 2, roof ? floor - 18 : MASSES, Svg.cut(words.mass(zone.grams()), width + 8));
+        }
+        if (!zone.packs().isEmpty()) {
             svg.append(Svg.format(
                     "<rect class=\"fs-piece\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>",
                     left + 1.5, floor - height, width - 3, height));
-            text(left + width / 2, roof ? floor - 18 : MASSES, Svg.cut(words.mass(zone.grams()), width + 8));
             if (!roof) {
                 text(left + width / 2, floor - 4, Svg.cut(numbers(zone), width));
             }
@@ -162,19 +166,31 @@ final class RigDrawing {
 
     /** What lies across zones is drawn over them, with what sticks out. */
     private void longThings() {
-        for (String bay : outfit.bays().stream().map(b -> b.id()).toList()) {
-            int y = floorOf(bay) - TALLEST + 2;
+        for (Bay bay : outfit.bays()) {
             List<Stowed> here = run.placement().across().stream()
-                    .filter(s -> s.cargo().bay().equals(bay))
+                    .filter(s -> s.cargo().bay().equals(bay.id()))
                     .toList();
-            for (Stowed stowed : here.subList(0, Math.min(5, here.size()))) {
-                double from = rig.frontOf(outfit, bay) + stowed.from() - (double) stowed.overFront();
-                double length = stowed.length() + (double) stowed.overFront() + stowed.overRear();
-                svg.append(Svg.format(
-                        "<rect class=\"fs-long\" x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\"/>",
-                        x(from), y, length * scale, LONG_THING));
-                y += LONG_THING + 3;
+            double each = Math.min(LONG_THING, (TALLEST - 4.0) / Math.max(1, here.size()));
+            double y = floorOf(bay.id()) - TALLEST + 1.0;
+            for (Stowed stowed : here) {
+                longThing(stowed, y, each - 1.5);
+                y += each;
             }
+        }
+    }
+
+    private void longThing(Stowed stowed, double y, double height) {
+        double from = rig.frontOf(outfit, stowed.cargo().bay()) + stowed.from() - (double) stowed.overFront();
+        double length = stowed.length() + (double) stowed.overFront() + stowed.overRear();
+        svg.append(Svg.format(
+                "<rect class=\"fs-long\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\"/>",
+                x(from), y, length * scale, height));
+        if (height >= READABLE) {
+            run.items().stream()
+                    .filter(i -> i.cargo().equals(stowed.cargo()))
+                    .forEach(i -> svg.append(Svg.format(
+                            "<text class=\"fs-small\" x=\"%.1f\" y=\"%.1f\">%d</text>",
+                            x(from) + 4, y + height - 2, i.off())));
         }
     }
 

@@ -179,7 +179,7 @@ class PagesTest extends SpringBrowserlessTest {
         assertThat(find(NativeTable.class).all())
                 .extracting(t -> t.getElement().getTextRecursively())
                 .anyMatch(t -> t.startsWith("LimitOn itRatingLeftState"))
-                .anyMatch(t -> t.startsWith("OffWhatMassWhereFirst usedHeld by1"));
+                .anyMatch(t -> t.startsWith("No.WhatMassWhereFirst usedHeld by1"));
 
         test(find(Checkbox.class).withCaption("The trailer stays home").single())
                 .click();
