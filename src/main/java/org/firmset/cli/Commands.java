@@ -16,6 +16,7 @@ public final class Commands {
               plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
               why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD,
                                           deliveries SUPPLIER, styles, compare STYLE
+              loads FILE --trip N         plan it and print what trip N carries: where each pack lies, limits, shopping list
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
@@ -28,13 +29,19 @@ public final class Commands {
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text
 
-            Options of plan (why has --style and --date):
+            Options of plan (why has --style and --date, loads all but --json):
               --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
               --style STYLE               soonest (default), fewest-trips or least-money
               --proof N                   how hard to look for a proof that no plan is better, about N seconds; 0 for
                                           simple bounds only (default: 4)
               --date YYYY-MM-DD           'today' for the plan (default: the date of this machine)
               --units us|metric           units to print (default: those of the file)
+
+            Options of loads:
+              --trip N|YYYY-MM-DD         the trip, by its number in the plan or its first date
+              --had MATERIAL=PACKS        say what it means that no more packs could be had; may come more than once
+              --without-trailer           say what it means that the trailer stays home
+              --more-people MASS          say what it means that so much more rides along ('90' is kg; or '200 lb')
 
             Options of bench plan (PART: sizes, styles, edits or growth, or several; without it all of them, and with
             options only sizes):
@@ -79,6 +86,7 @@ public final class Commands {
             return switch (arguments.getFirst()) {
                 case "plan" -> new PlanCommand(out, err).run(rest);
                 case "why" -> new WhyCommand(out, err).run(rest);
+                case "loads" -> new LoadsCommand(out, err).run(rest);
                 case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();

@@ -60,9 +60,7 @@ final class PlanCommand {
         LocalDate today = options.value("date").map(PlanCommand::date).orElseGet(LocalDate::now);
         Style style = options.value("style").map(PlanCommand::style).orElse(Style.SOONEST);
         UnitSystem units = options.value("units").map(Options::units).orElse(homestead.units());
-        Effort effort = options.value("proof")
-                .map(text -> Effort.THOROUGH.withProof(proof(text)))
-                .orElse(Effort.THOROUGH);
+        Effort effort = options.value("proof").map(PlanCommand::effort).orElse(Effort.THOROUGH);
         return switch (new SeasonPlanner().plan(homestead, today, style, effort)) {
             case SeasonPlanner.Result.NoPlan noPlan -> noPlan(noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned ->
@@ -101,11 +99,11 @@ final class PlanCommand {
         }
     }
 
-    private static int proof(String text) {
+    static Effort effort(String text) {
         if (!text.matches("\\d{1,4}")) {
             throw new NotUnderstood("'" + text + "' is no effort for a proof; write a whole number from 0 to 9999");
         }
-        return Integer.parseInt(text);
+        return Effort.THOROUGH.withProof(Integer.parseInt(text));
     }
 
     static Style style(String text) {

@@ -12,6 +12,10 @@ public record Mass(BigDecimal value) implements Measured {
         return new Mass(BigDecimal.valueOf(value));
     }
 
+    public static Mass ofGrams(long grams) {
+        return new Mass(BigDecimal.valueOf(grams, 3));
+    }
+
     @Override
     public Dimension dimension() {
         return Dimension.MASS;

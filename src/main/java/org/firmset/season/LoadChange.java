@@ -93,10 +93,7 @@ public final class LoadChange {
         if (!change.trailerStaysHome() && change.morePeople().value().signum() == 0) {
             return trip.rig();
         }
-        List<OpenDay> days = OpenCalendar.trips(homestead, problem.statusDate()).stream()
-                .filter(d -> d.getFirst().date().equals(trip.firstDate()))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("trip [" + trip.id() + "] is not open any more"));
+        List<OpenDay> days = OpenCalendar.tripOf(homestead, problem.statusDate(), trip.firstDate());
         return new RigWriter(homestead).rigFor(days, change.morePeople(), !change.trailerStaysHome());
     }
 
@@ -119,7 +116,8 @@ public final class LoadChange {
         return List.copyOf(unfit.values());
     }
 
-    private static Split asSplit(List<Run> planned) {
+    /** As if somebody had split them so. */
+    static Split asSplit(List<Run> planned) {
         return new Split(
                 planned.stream()
                         .map(run -> new RunLoad(run.loads().stream()

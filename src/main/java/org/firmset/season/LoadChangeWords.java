@@ -191,15 +191,6 @@ final class LoadChangeWords {
     /** 18 bags of Concrete mix. */
     private String packs(int count, String id) {
         Material material = materials.get(id);
-        return material == null
-                ? count + " of " + id
-                : "%d %s of %s".formatted(count, many(count, material.pack()), material.name());
-    }
-
-    private static String many(int count, String pack) {
-        if (count == 1) {
-            return pack;
-        }
-        return pack.matches(".*(s|x|ch|sh)") ? pack + "es" : pack + "s";
+        return material == null ? count + " of " + id : PackWords.of(count, material.pack(), material.name());
     }
 }

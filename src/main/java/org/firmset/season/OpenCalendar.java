@@ -39,6 +39,18 @@ final class OpenCalendar {
         return trips;
     }
 
+    /**
+     * The open days of a trip of a plan.
+     *
+     * @throws IllegalArgumentException when it is not open any more
+     */
+    static List<OpenDay> tripOf(Homestead homestead, LocalDate from, LocalDate firstDate) {
+        return trips(homestead, from).stream()
+                .filter(days -> days.getFirst().date().equals(firstDate))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("trip [" + firstDate + "] is not open any more"));
+    }
+
     private void apply(OpenRule rule) {
         rule.from()
                 .datesUntil(rule.to().plusDays(1))

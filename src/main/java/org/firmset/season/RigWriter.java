@@ -48,12 +48,16 @@ final class RigWriter {
 
     /** @param more mass that rides along besides the people of the days */
     Rig rigFor(List<OpenDay> days, Mass more, boolean withTrailer) {
-        Mass planned = days.stream()
+        return rig(new Mass(mostPeople(days).value().add(more.value())), withTrailer);
+    }
+
+    /** Of the day on which most mass of people is there. */
+    static Mass mostPeople(List<OpenDay> days) {
+        return days.stream()
                 .map(OpenDay::people)
                 .map(RigWriter::massOf)
                 .max(Comparator.comparing(Measured::value))
                 .orElse(new Mass(BigDecimal.ZERO));
-        return rig(new Mass(planned.value().add(more.value())), withTrailer);
     }
 
     Rig rig(Mass people) {

@@ -58,7 +58,7 @@ public class Seasons {
     private final Map<UUID, SeasonState> states = new ConcurrentHashMap<>();
     private final Map<UUID, List<Consumer<SeasonState>>> listeners = new ConcurrentHashMap<>();
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
-    private final Map<UUID, PlannedSeason> latest = new ConcurrentHashMap<>();
+    private final Map<UUID, PlannedHomestead> latest = new ConcurrentHashMap<>();
     private final Map<UUID, PlannedSeason> earlier = new ConcurrentHashMap<>();
     private final Map<UUID, Stop> asked = new ConcurrentHashMap<>();
     private final ExecutorService planning = Executors.newSingleThreadExecutor(
@@ -107,6 +107,11 @@ public class Seasons {
         return states.getOrDefault(homestead, new SeasonState.Planning(null, 0));
     }
 
+    /** The last plan that was made since the start, with all that it was made of; empty before the first. */
+    public Optional<PlannedHomestead> latest(UUID homestead) {
+        return Optional.ofNullable(latest.get(homestead));
+    }
+
     public Style style(UUID homestead) {
         return styles.computeIfAbsent(
                 homestead, id -> plans.latest(id).map(p -> p.report().style()).orElse(Style.SOONEST));
@@ -125,9 +130,9 @@ public class Seasons {
 
     @EventListener
     void homesteadChanged(Changes.HomesteadChanged event) {
-        PlannedSeason before = latest.get(event.homestead());
+        PlannedHomestead before = latest.get(event.homestead());
         if (before != null) {
-            earlier.put(event.homestead(), before);
+            earlier.put(event.homestead(), before.season());
         }
         replan(event.homestead());
     }
@@ -212,12 +217,12 @@ public class Seasons {
 
     private <T> T answer(
             UUID homestead, BiFunction<PlannedSeason, Stop, T> work, Function<String, T> otherwise, Stop stop) {
-        PlannedSeason season = latest.get(homestead);
-        if (season == null) {
+        PlannedHomestead planned = latest.get(homestead);
+        if (planned == null) {
             return otherwise.apply(NOT_YET);
         }
         try {
-            T answer = work.apply(season, stop);
+            T answer = work.apply(planned.season(), stop);
             return stop.isStopped() ? otherwise.apply("Another question came before the answer. Ask again.") : answer;
         } catch (RuntimeException e) {
             LOG.error("A question about the plan of homestead {} was not answered", homestead, e);
@@ -318,7 +323,7 @@ public class Seasons {
             case SeasonPlanner.Result.Planned planned -> {
                 SeasonReport report = planned.season().report();
                 if (!stop.isStopped()) {
-                    latest.put(kept.id(), planned.season());
+                    latest.put(kept.id(), new PlannedHomestead(kept.homestead(), planned.season()));
                 }
                 List<String> moved = before == null ? List.of() : Moves.between(before, report);
                 yield new SeasonState.Planned(report, kept.homestead(), moved, last, percent(effort, 1, 1));

@@ -23,18 +23,6 @@ public final class SideBySideWords {
         second = plans.second().report();
     }
 
-    /**
-     * A table with words in its cells.
-     *
-     * @param rows each as long as {@code headings}
-     */
-    public record Table(String title, List<String> headings, List<List<String>> rows) {
-        public Table {
-            headings = List.copyOf(headings);
-            rows = rows.stream().map(List::copyOf).toList();
-        }
-    }
-
     /** What the second plan costs and gains against the first, in one sentence. */
     public String price() {
         List<String> parts = new ArrayList<>();
@@ -53,12 +41,12 @@ public final class SideBySideWords {
     }
 
     /** Finishes, sums and the stages that moved, in this order. */
-    public List<Table> tables() {
+    public List<WordTable> tables() {
         return List.of(finishes(), sums(), stages());
     }
 
-    private Table finishes() {
-        return new Table(
+    private WordTable finishes() {
+        return new WordTable(
                 "Finishes",
                 headings("Subproject", "Trips with work for it"),
                 plans.finishes().stream()
@@ -80,8 +68,8 @@ public final class SideBySideWords {
         return result;
     }
 
-    private Table sums() {
-        return new Table(
+    private WordTable sums() {
+        return new WordTable(
                 "In all",
                 headings("What"),
                 List.of(
@@ -102,7 +90,7 @@ public final class SideBySideWords {
                                 cents().isPresent() ? money(cents().getAsLong()) : NONE)));
     }
 
-    private Table stages() {
+    private WordTable stages() {
         List<List<String>> rows = new ArrayList<>();
         for (SideBySide.Moved stage : plans.moved()) {
             rows.add(List.of(
@@ -111,7 +99,7 @@ public final class SideBySideWords {
                     dates(stage.second()),
                     difference(stage)));
         }
-        return new Table("Stages that moved", headings("Stage"), rows);
+        return new WordTable("Stages that moved", headings("Stage"), rows);
     }
 
     /** How a stage moved: 'new', 'gone', or which way and by how many days. */

@@ -61,6 +61,11 @@ public final class SuppliesWriter {
         return new SeasonSupplies(runs.stream().map(writer::list).toList(), writer.stories(runs), writer.dryRoom(runs));
     }
 
+    /** The shopping list of one of the plan's runs. */
+    static SeasonSupplies.RunList list(Homestead homestead, PlannedSeason season, Run run) {
+        return new SuppliesWriter(homestead, season).list(run);
+    }
+
     private SeasonSupplies.RunList list(Run run) {
         Map<String, Integer> packs = new LinkedHashMap<>();
         run.loads().forEach(load -> packs.merge(load.material(), load.packs(), Integer::sum));
@@ -114,7 +119,7 @@ public final class SuppliesWriter {
         return new SeasonSupplies.Line(
                 material,
                 packs,
-                mass(Objects.requireNonNull(materials.get(material)).grams() * packs),
+                Mass.ofGrams(Objects.requireNonNull(materials.get(material)).grams() * packs),
                 cents.map(c -> Cash.ofCents(c * packs, homestead.currency())).orElse(null));
     }
 
@@ -128,10 +133,6 @@ public final class SuppliesWriter {
         BigDecimal kilograms = lines.stream().map(l -> l.mass().value()).reduce(BigDecimal.ZERO, BigDecimal::add);
         return new SeasonSupplies.Stop(
                 key, name, orderBy, lines, new Mass(kilograms), Cash.ofCents(cents, homestead.currency()));
-    }
-
-    private static Mass mass(long grams) {
-        return new Mass(BigDecimal.valueOf(grams, 3));
     }
 
     /** What happens to each material on each date, before it is told. */

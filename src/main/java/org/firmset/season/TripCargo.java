@@ -20,28 +20,44 @@ import org.firmset.trade.haul.splitting.Cargo;
 final class TripCargo {
     private TripCargo() {}
 
-    /** The packs of the runs, each line with the place of its use in the order of all work from this trip on. */
-    static List<Cargo> wanted(PlanningProblem problem, Schedule schedule, TripWork work, Trip trip) {
+    /**
+     * Packs that a trip brings itself and a work block uses.
+     *
+     * @param place of the block in the order of all work, from 0
+     */
+    record OwnUse(WorkBlock block, String material, int packs, int place) {}
+
+    /** In the order of the work. */
+    static List<OwnUse> uses(PlanningProblem problem, Schedule schedule, TripWork work, Trip trip) {
         Piles piles = new Piles(problem);
-        Map<String, Map<Integer, Integer>> packs = new LinkedHashMap<>();
-        schedule.runs().stream()
-                .filter(run -> Arrivals.isOwn(run, trip))
-                .flatMap(r -> r.loads().stream())
-                .forEach(l -> packs.computeIfAbsent(l.material(), m -> new LinkedHashMap<>())
-                        .merge(Integer.MAX_VALUE, l.packs(), Integer::sum));
         Arrivals arrivals = new Arrivals(schedule, trip, piles);
         Map<WorkBlock, Integer> order = new HashMap<>();
+        List<OwnUse> uses = new ArrayList<>();
         for (TripWork.Use use : work.uses()) {
             arrivals.until(use.block().date());
             int place = order.computeIfAbsent(use.block(), b -> order.size());
             int own = piles.of(use.material())
                     .use(use.block().date(), use.packs())
                     .marked();
-            Map<Integer, Integer> lines = packs.get(use.material());
-            if (own > 0 && lines != null) {
-                lines.merge(place, own, Integer::sum);
-                lines.merge(Integer.MAX_VALUE, -own, Integer::sum);
+            if (own > 0) {
+                uses.add(new OwnUse(use.block(), use.material(), own, place));
             }
+        }
+        return uses;
+    }
+
+    /** The packs of the runs, each line with the place of its use in the order of all work from this trip on. */
+    static List<Cargo> wanted(PlanningProblem problem, Schedule schedule, TripWork work, Trip trip) {
+        Map<String, Map<Integer, Integer>> packs = new LinkedHashMap<>();
+        schedule.runs().stream()
+                .filter(run -> Arrivals.isOwn(run, trip))
+                .flatMap(r -> r.loads().stream())
+                .forEach(l -> packs.computeIfAbsent(l.material(), m -> new LinkedHashMap<>())
+                        .merge(Integer.MAX_VALUE, l.packs(), Integer::sum));
+        for (OwnUse use : uses(problem, schedule, work, trip)) {
+            Map<Integer, Integer> lines = Objects.requireNonNull(packs.get(use.material()));
+            lines.merge(use.place(), use.packs(), Integer::sum);
+            lines.merge(Integer.MAX_VALUE, -use.packs(), Integer::sum);
         }
         return lines(problem, packs);
     }

@@ -1,6 +1,5 @@
 package org.firmset.season;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +13,6 @@ import org.firmset.homestead.Stage;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Mass;
-import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.Load;
 import org.firmset.plan.PlanningProblem;
@@ -41,6 +39,7 @@ final class TripReportWriter {
     private final Map<String, org.firmset.plan.Stage> plannedStages;
     private final Map<String, String> subprojectNames;
     private final Map<String, org.firmset.homestead.Material> materials;
+    private final DeliveryMoney deliveries;
     private int number;
 
     TripReportWriter(Homestead homestead, PlanningProblem problem, SeasonPlan plan, List<SeasonReport.WaitPart> waits) {
@@ -48,6 +47,7 @@ final class TripReportWriter {
         this.problem = problem;
         this.plan = plan;
         this.waits = waits;
+        deliveries = new DeliveryMoney(problem);
         blocksByDate = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::date));
         blocksByStage = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::stage));
         for (GeneratorUse use : plan.schedule().generator()) {
@@ -95,17 +95,10 @@ final class TripReportWriter {
             cents += switch (run.kind()) {
                 case ARRIVAL -> 0;
                 case EXTRA -> trip.extraRunCents();
-                case DELIVERY -> offer(run).cents() + offer(run).smallOrderCents(goodsCents(run));
+                case DELIVERY -> deliveries.fees(run);
             };
         }
         return cents;
-    }
-
-    private DeliveryOffer offer(Run run) {
-        return problem.offers().stream()
-                .filter(o -> o.id().equals(run.offer()))
-                .findFirst()
-                .orElseThrow();
     }
 
     /** Waits that ended after the trip before and are over by the end of this one. */
@@ -180,13 +173,15 @@ final class TripReportWriter {
         return new SeasonReport.RunPart(
                 run.kind(),
                 run.date(),
-                run.kind() == RunKind.DELIVERY ? offer(run).name() : trip.rig().name(),
+                run.kind() == RunKind.DELIVERY
+                        ? deliveries.offer(run).name()
+                        : trip.rig().name(),
                 run.loads().stream().map(l -> load(l, trip)).toList(),
-                mass(run.loads().stream().mapToLong(this::grams).sum()),
+                Mass.ofGrams(run.loads().stream().mapToLong(this::grams).sum()),
                 nearest.name(),
                 nearest.percent(),
-                mass(nearest.used()),
-                mass(nearest.limit()),
+                Mass.ofGrams(nearest.used()),
+                Mass.ofGrams(nearest.limit()),
                 notes(run));
     }
 
@@ -195,18 +190,12 @@ final class TripReportWriter {
                 ? new DeliveryNotes(homestead)
                         .of(
                                 run,
-                                offer(run),
-                                goodsCents(run),
-                                mass(run.loads().stream().mapToLong(this::grams).sum()))
+                                deliveries.offer(run),
+                                deliveries.goods(run),
+                                Mass.ofGrams(run.loads().stream()
+                                        .mapToLong(this::grams)
+                                        .sum()))
                 : List.of();
-    }
-
-    private long goodsCents(Run run) {
-        Map<String, Long> prices = problem.materials().stream()
-                .collect(Collectors.toMap(org.firmset.plan.Material::id, org.firmset.plan.Material::cents));
-        return run.loads().stream()
-                .mapToLong(l -> Objects.requireNonNull(prices.get(l.material())) * l.packs())
-                .sum();
     }
 
     private SeasonReport.LoadPart load(Load load, Trip trip) {
@@ -217,7 +206,7 @@ final class TripReportWriter {
                 .findFirst()
                 .orElse("delivery");
         return new SeasonReport.LoadPart(
-                material.key(), material.name(), material.pack(), load.packs(), mass(grams(load)), place);
+                material.key(), material.name(), material.pack(), load.packs(), Mass.ofGrams(grams(load)), place);
     }
 
     private long grams(Load load) {
@@ -225,15 +214,13 @@ final class TripReportWriter {
         return ProblemWriter.thousandths(material.mass()) * load.packs();
     }
 
-    private static Mass mass(long grams) {
-        return new Mass(BigDecimal.valueOf(grams, 3));
-    }
-
     private Limit nearestLimit(Run run, Trip trip) {
         if (run.kind() == RunKind.DELIVERY) {
             long used = run.loads().stream().mapToLong(this::grams).sum();
             return new Limit(
-                    "delivery by " + offer(run).name(), used, offer(run).grams());
+                    "delivery by " + deliveries.offer(run).name(),
+                    used,
+                    deliveries.offer(run).grams());
         }
         return trip.rig().limits().stream()
                 .map(l -> new Limit(l.name(), counted(run, l), l.grams()))

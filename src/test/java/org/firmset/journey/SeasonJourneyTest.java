@@ -233,9 +233,43 @@ class SeasonJourneyTest {
                 .click();
         assertThat(page.locator(".fs-table table").first())
                 .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
-        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        assertThat(sideways).as("sideways scroll in " + shot).isEqualTo(0);
+        fits(page, shot);
+    }
+
+    @Test
+    @Order(3)
+    void theLoadsOfATripAreReadAndSharedOutAnewWhenTheTrailerStaysHome() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, 880, colours);
+                page.navigate(address);
+                page.getByText("Where each pack lies, and what to buy where").click();
+                assertThat(heading(page, "^Loads of trip 1, ")).isVisible();
+                assertThat(page.locator("svg.fs-rig").first()).containsText("trailer axle");
+                page.getByText("The trailer stays home").click();
+                assertThat(page.locator(".fs-day-answer")).containsText("Goes in now, Pickup: ");
+                fits(page, width + "-" + colours + "-loads");
+                page.locator(".fs-loads > section")
+                        .first()
+                        .screenshot(new Locator.ScreenshotOptions()
+                                .setPath(SHOTS.resolve(width + "-" + colours + "-loads-run.png")));
+                page.getByText("Later trip", new Page.GetByTextOptions().setExact(true))
+                        .click();
+                assertThat(heading(page, "^Loads of trip 2, ")).isVisible();
+                fits(page, width + "-" + colours + "-loads-2");
+                page.context().close();
+            }
+        }
+        assertThat(troubles).isEmpty();
+    }
+
+    private static void fits(Page page, String shot) {
         shoot(page, shot);
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Object wide = page.evaluate("[...document.querySelectorAll('.fs-page *')].filter(e =>"
+                + " e.getBoundingClientRect().right > document.documentElement.clientWidth + 1"
+                + " && !e.closest('.fs-table, .fs-drawing-frame')).map(e => e.tagName + '.' + e.className).join(' ')");
+        assertThat(sideways).as("sideways scroll in " + shot + ", by " + wide).isEqualTo(0);
     }
 
     @Test

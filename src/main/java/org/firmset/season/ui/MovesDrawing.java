@@ -58,17 +58,13 @@ final class MovesDrawing {
         return Stream.concat(stages, trips).toList();
     }
 
-    /** In a frame: only what stands inside the first element is parsed as a drawing. */
     String svg() {
         int y = TOP;
         for (SideBySide.Finish lane : plans.finishes()) {
             y = lane(lane, y);
         }
-        String head =
-                ("<div><svg class=\"fs-drawing fs-moves\" width=\"%1$d\" height=\"%2$d\" viewBox=\"0 0 %1$d %2$d\""
-                                + " role=\"img\" aria-label=\"%3$s\">")
-                        .formatted(WIDTH, y, "Where the stages of the table above lie in both plans");
-        return head + months(y) + svg + "</svg></div>";
+        String label = "Where the stages of the table above lie in both plans";
+        return Svg.framed("fs-moves", WIDTH, y, label, months(y) + svg);
     }
 
     private String months(int height) {
@@ -98,7 +94,7 @@ final class MovesDrawing {
             return top;
         }
         svg.append("<text class=\"fs-lane-name\" x=\"%d\" y=\"%d\">%s</text>"
-                .formatted(EDGE, top + 13, escaped(lane.name())));
+                .formatted(EDGE, top + 13, Svg.escaped(lane.name())));
         int line = top + NAME + rows(above) * ROW + GAP;
         svg.append("<path class=\"fs-lane\" d=\"M%d %d H%d\"/>".formatted(EDGE, line, WIDTH - EDGE));
         ticks(plans.first().report(), lane.key(), line, -GAP + 1);
@@ -155,7 +151,7 @@ final class MovesDrawing {
                 "<g class=\"%s\"><title>%s</title><rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"%d\" rx=\"2\"/>"
                         + "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%d</text></g>",
                 look,
-                escaped(box.words()),
+                Svg.escaped(box.words()),
                 box.left(),
                 top,
                 box.width(),
@@ -167,12 +163,5 @@ final class MovesDrawing {
 
     private double x(LocalDate date) {
         return EDGE + ChronoUnit.DAYS.between(from, date) * perDay;
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
     }
 }

@@ -181,6 +181,10 @@ class NextTripView extends SeasonPage {
                                     run.kind() == RunKind.DELIVERY ? "" : ", in " + l.place()))));
             section.add(list);
         }
+        Paragraph where =
+                new Paragraph(new Anchor(SeasonPages.loads(trip.key()), "Where each pack lies, and what to buy where"));
+        where.addClassName("fs-no-print");
+        section.add(where);
         return section;
     }
 

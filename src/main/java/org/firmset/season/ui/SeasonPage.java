@@ -55,6 +55,11 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         }
     }
 
+    /** To be told of the next plan even when it is the same. */
+    void showAnewWhenPlanned() {
+        shown = null;
+    }
+
     private void show(SeasonState state) {
         Optional<Homestead> homestead =
                 homesteads.opened().flatMap(homesteads::find).map(Kept::homestead);

@@ -10,6 +10,13 @@ import org.springframework.context.annotation.Configuration;
 /** What the frame may know of these pages. */
 @Configuration(proxyBeanMethods = false)
 public class SeasonPages {
+    private static final String LOADS = "loads";
+
+    /** Address of the loads of a trip. @param trip its key */
+    static String loads(String trip) {
+        return LOADS + "/" + trip;
+    }
+
     @Bean
     Destination nextTrip() {
         return new Destination(10, "Next trip", NextTripView.class);
@@ -18,6 +25,11 @@ public class SeasonPages {
     @Bean
     Destination season() {
         return new Destination(20, "Season", SeasonView.class);
+    }
+
+    @Bean
+    Destination loads() {
+        return new Destination(25, "Loads", LoadsView.class);
     }
 
     @Bean

@@ -176,6 +176,7 @@ class SeasonView extends SeasonPage {
         about.add(new Paragraph("It costs "
                 + Cash.show(Cash.cents(trip.cost()), trip.cost().getCurrency().getCurrencyCode())
                 + " besides what is loaded."));
+        about.add(new Paragraph(new Anchor(SeasonPages.loads(trip.key()), "The loads of this trip")));
         opened().ifPresent(id -> about.add(
                 new AskPanel(seasons(), id, "What would be without this trip?", new Question.TripWorth(trip.key()))));
     }

@@ -6,12 +6,6 @@ import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.NativeTable;
-import com.vaadin.flow.component.html.NativeTableBody;
-import com.vaadin.flow.component.html.NativeTableCell;
-import com.vaadin.flow.component.html.NativeTableHeader;
-import com.vaadin.flow.component.html.NativeTableHeaderCell;
-import com.vaadin.flow.component.html.NativeTableRow;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
@@ -19,6 +13,7 @@ import java.util.List;
 import org.firmset.season.Compared;
 import org.firmset.season.SideBySide;
 import org.firmset.season.SideBySideWords;
+import org.firmset.season.WordTable;
 
 /** Two plans: the difference in a sentence, in tables and drawn. */
 final class SideBySidePanel extends Div {
@@ -30,9 +25,9 @@ final class SideBySidePanel extends Div {
         Paragraph price = new Paragraph(words.price());
         price.addClassName("fs-proof");
         add(price);
-        for (SideBySideWords.Table table : words.tables()) {
+        for (WordTable table : words.tables()) {
             if (!table.rows().isEmpty()) {
-                add(table(table));
+                add(new Section(new H2(table.title()), new TablePanel(table)));
             }
         }
         List<String> kept = words.kept();
@@ -65,32 +60,5 @@ final class SideBySidePanel extends Div {
         UnorderedList list = new UnorderedList();
         sentences.forEach(s -> list.add(new ListItem(s)));
         return list;
-    }
-
-    private static Component table(SideBySideWords.Table table) {
-        NativeTableHeader head = new NativeTableHeader(new NativeTableRow(
-                table.headings().stream().map(SideBySidePanel::columnHeading).toArray(Component[]::new)));
-        NativeTableBody body = new NativeTableBody();
-        table.rows().forEach(row -> body.add(row(row)));
-        Div scroller = new Div(new NativeTable(head, body));
-        scroller.addClassName("fs-table");
-        scroller.getElement().setAttribute("tabindex", "0");
-        scroller.getElement().setAttribute("role", "region");
-        scroller.getElement().setAttribute("aria-label", table.title());
-        return new Section(new H2(table.title()), scroller);
-    }
-
-    private static Component columnHeading(String text) {
-        NativeTableHeaderCell cell = new NativeTableHeaderCell(text);
-        cell.getElement().setAttribute("scope", "col");
-        return cell;
-    }
-
-    private static NativeTableRow row(List<String> cells) {
-        NativeTableHeaderCell name = new NativeTableHeaderCell(cells.getFirst());
-        name.getElement().setAttribute("scope", "row");
-        NativeTableRow row = new NativeTableRow(name);
-        cells.stream().skip(1).map(NativeTableCell::new).forEach(row::add);
-        return row;
     }
 }

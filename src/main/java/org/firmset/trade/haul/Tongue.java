@@ -12,6 +12,9 @@ public record Tongue(double onHitchGrams, long trailerGrams, boolean measured) {
     public static final double LEAST_SHARE = 0.10;
     public static final double MOST_SHARE = 0.15;
 
+    /** What is aimed at where it costs nothing: a load that lies a little otherwise than reckoned stays within. */
+    static final double MIDDLE_SHARE = (LEAST_SHARE + MOST_SHARE) / 2;
+
     /** Part of the trailer's mass: 0.12 is 12 %. */
     public double share() {
         return trailerGrams == 0 ? 0 : onHitchGrams / trailerGrams;

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
+import org.firmset.homestead.Cautions;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Style;
 import org.firmset.season.Against;
@@ -149,6 +150,69 @@ class PagesTest extends SpringBrowserlessTest {
                 .startsWith("SubprojectNowFewest tripsDifferenceTrips with work for itWater")
                 .containsPattern("\\d days? (earlier|later)|the same day");
         assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-moves"));
+    }
+
+    @Test
+    void theLoadsOfATripAreDrawnWithLimitsAndTellWhatAChangeOnTheDayMeans() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        UUID opened = homesteads.opened().orElseThrow();
+        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
+        until(() -> {
+            seasons.endLook(opened);
+            return !seasons.state(opened).isLooking();
+        });
+        String trip = seasons.latest(opened)
+                .orElseThrow()
+                .season()
+                .report()
+                .madeTrips()
+                .getFirst()
+                .key();
+        navigate("loads/" + trip, com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).startsWith("Loads of trip 1, ");
+        assertThat(paragraphs()).anyMatch(p -> p.matches("[\\d,]+ lb of goods; the .* binds: .* of .* left\\."));
+        assertThat(find(Html.class).all())
+                .anyMatch(h ->
+                        h.getInnerHtml().contains("fs-rig") && h.getInnerHtml().contains("rear axle"))
+                .anyMatch(h -> h.getInnerHtml().contains("fs-floor-plan"));
+        assertThat(find(NativeTable.class).all())
+                .extracting(t -> t.getElement().getTextRecursively())
+                .anyMatch(t -> t.startsWith("LimitOn itRatingLeftState"))
+                .anyMatch(t -> t.startsWith("No.WhatMassWhereFirst usedHeld by1"));
+
+        test(find(Checkbox.class).withCaption("The trailer stays home").single())
+                .click();
+        assertThat(items()).anyMatch(w -> w.startsWith("Goes in now, Pickup: "));
+        field("More people along, their mass").setValue("two of them");
+        assertThat(find(TextField.class)
+                        .withCaption("More people along, their mass")
+                        .single()
+                        .isInvalid())
+                .isTrue();
+        field("More people along, their mass").setValue("80 kg");
+        assertThat(items()).anyMatch(w -> w.startsWith("Goes in now, Pickup: "));
+    }
+
+    @Test
+    void allTripsOfThePlanHaveTheirLoadsOnAPage() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        UUID opened = homesteads.opened().orElseThrow();
+        until(() -> seasons.latest(opened).isPresent());
+        navigate("loads", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).startsWith("Loads of trip 1, ");
+        seasons.latest(opened).orElseThrow().season().report().madeTrips().forEach(t -> {
+            navigate("loads/" + t.key(), com.vaadin.flow.component.html.Div.class);
+            assertThat(title()).startsWith("Loads of trip ");
+            assertThat(paragraphs()).contains(Cautions.STANDING);
+        });
+    }
+
+    private List<String> items() {
+        return find(ListItem.class).all().stream()
+                .map(li -> li.getElement().getTextRecursively())
+                .toList();
     }
 
     /** What comes from the background is shown when the page is looked at again. */
