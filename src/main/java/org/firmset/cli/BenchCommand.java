@@ -22,6 +22,10 @@ final class BenchCommand {
             machine();
             return new BenchTakeoffs(out).run();
         }
+        if (arguments.equals(List.of("spend"))) {
+            machine();
+            return new BenchSpend(out).run();
+        }
         if (!arguments.isEmpty() && arguments.getFirst().equals("haul")) {
             BenchHaul haul = new BenchHaul(out, arguments.subList(1, arguments.size()));
             machine();
@@ -36,7 +40,7 @@ final class BenchCommand {
             return new BenchProjects(out, Path.of(arguments.getLast())).run();
         }
         throw new NotUnderstood(
-                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff', 'firmset bench haul', 'firmset bench power' or 'firmset bench psplib FOLDER'");
+                "'bench' measures; write 'firmset bench plan', 'firmset bench takeoff', 'firmset bench haul', 'firmset bench power', 'firmset bench spend' or 'firmset bench psplib FOLDER'");
     }
 
     private void machine() {

@@ -1,0 +1,145 @@
+package org.firmset.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.firmset.measure.Cash;
+import org.firmset.spend.Forecast;
+import org.firmset.spend.Keys;
+import org.firmset.spend.LineKind;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
+import org.firmset.spend.Share;
+import org.firmset.spend.table.ImportPreview;
+import org.firmset.spend.table.Ledger;
+import org.firmset.spend.table.ReceiptExport;
+import org.firmset.spend.table.ReceiptImport;
+import org.firmset.spend.table.SpendTable;
+import org.firmset.spend.table.TableReader;
+import org.javamoney.moneta.Money;
+
+/** firmset bench spend: how long it takes to read tables of receipts, to write them and to add them up. */
+final class BenchSpend {
+    private static final int[] LINES = {500, 5_000, 50_000};
+    private static final int TIMES = 5;
+    private static final String CURRENCY = "USD";
+    private static final Keys KEYS =
+            new Keys(Set.of("water", "shop"), Map.of("wall", "water", "slab", "shop"), Set.of());
+
+    private final PrintStream out;
+
+    BenchSpend(PrintStream out) {
+        this.out = out;
+    }
+
+    private record Times(double reading, double writing, double adding) {}
+
+    int run() {
+        // the first tables are slower: classes are loaded
+        measure(LINES[1]);
+        out.println("| lines | MiB | read, matched, checked ms | written ms | forecast ms |");
+        out.println("|---|---|---|---|---|");
+        for (int lines : LINES) {
+            row(lines);
+        }
+        out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
+        return Commands.DONE;
+    }
+
+    private void row(int lines) {
+        List<Times> all = new ArrayList<>();
+        for (int i = 0; i < TIMES; i++) {
+            all.add(measure(lines));
+        }
+        out.printf(
+                Locale.ROOT,
+                "| %d | %.2f | %s | %s | %s |%n",
+                lines,
+                bytes(receipts(lines)).length / 1048576.0,
+                median(all.stream().map(Times::reading)),
+                median(all.stream().map(Times::writing)),
+                median(all.stream().map(Times::adding)));
+    }
+
+    private static String median(Stream<Double> times) {
+        return Median.text("%.0f", times);
+    }
+
+    private static Times measure(int lines) {
+        List<Receipt> receipts = receipts(lines);
+        long start = System.nanoTime();
+        byte[] file = bytes(receipts);
+        long written = System.nanoTime();
+        List<Receipt> read = read(file);
+        long checked = System.nanoTime();
+        Forecast forecast = Forecast.of(CURRENCY, read, List.of(), List.of());
+        long added = System.nanoTime();
+        if (!read.equals(receipts) || !forecast.whole().expected().equals(sum(receipts))) {
+            throw new IllegalStateException(lines + " lines came back otherwise than they were written");
+        }
+        return new Times(millis(written, checked), millis(start, written), millis(checked, added));
+    }
+
+    private static double millis(long from, long to) {
+        return (to - from) / 1e6;
+    }
+
+    private static byte[] bytes(List<Receipt> receipts) {
+        return ReceiptExport.write(receipts).getBytes(UTF_8);
+    }
+
+    private static List<Receipt> read(byte[] file) {
+        SpendTable table = TableReader.read(file).table().orElseThrow();
+        ImportPreview preview =
+                ReceiptImport.preview(table, ReceiptImport.guess(table, CURRENCY), Ledger.empty(KEYS, CURRENCY));
+        return preview.all().orElseThrow();
+    }
+
+    private static Money sum(List<Receipt> receipts) {
+        return receipts.stream().map(Receipt::sum).reduce(Cash.ofCents(0, CURRENCY), Money::add);
+    }
+
+    /** Receipts of five lines each, with a tax. */
+    private static List<Receipt> receipts(int lines) {
+        SplittableRandom random = new SplittableRandom(lines);
+        List<Receipt> receipts = new ArrayList<>();
+        for (int i = 0; i < lines / 5; i++) {
+            List<ReceiptLine> its = Stream.generate(() -> line(random)).limit(5).toList();
+            receipts.add(new Receipt(
+                    "r" + i,
+                    LocalDate.of(2026, 1, 1).plusDays(random.nextInt(365)),
+                    "Yard " + random.nextInt(20),
+                    ReceiptState.PAID,
+                    its,
+                    Cash.ofCents(random.nextInt(2_000), CURRENCY),
+                    Cash.ofCents(0, CURRENCY),
+                    Cash.ofCents(0, CURRENCY),
+                    null,
+                    null));
+        }
+        return receipts;
+    }
+
+    private static ReceiptLine line(SplittableRandom random) {
+        int quantity = 1 + random.nextInt(40);
+        int cents = 100 + random.nextInt(20_000);
+        return new ReceiptLine(
+                LineKind.MATERIAL,
+                "Thing, \"size " + random.nextInt(100) + "\"",
+                null,
+                BigDecimal.valueOf(quantity),
+                Cash.ofCents(cents, CURRENCY),
+                Cash.ofCents((long) quantity * cents, CURRENCY),
+                List.of(new Share("water", "wall", BigDecimal.TWO), Share.all("shop", null)));
+    }
+}

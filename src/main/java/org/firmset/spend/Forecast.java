@@ -1,0 +1,133 @@
+package org.firmset.spend;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.firmset.measure.Cash;
+import org.firmset.spend.ReceiptCosts.Cost;
+import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the money went and where it will end: spent + committed + still to buy = expected at finish.
+ *
+ * <p>Refundable deposits stand apart and are in no sum; they cost nothing unless they are lost. A line that nobody bears
+ * yet stands under no subproject and is in the whole. Low and high differ only where prices of what is still to buy lay
+ * apart; they are no odds.
+ *
+ * @param rows for each subproject and stage that costs anything, in the order in which they first come up
+ * @param heldBack refundable deposits that are out
+ * @param unpriced materials that are needed and that nobody has a price for: the sums are too low by them
+ */
+public record Forecast(String currency, List<Row> rows, Money heldBack, List<String> unpriced) {
+    public Forecast {
+        rows = List.copyOf(rows);
+        unpriced = List.copyOf(unpriced);
+    }
+
+    /**
+     * Whose money it is.
+     *
+     * @param subproject null for what nobody bears yet
+     * @param stage null for what belongs to the subproject as a whole
+     */
+    public record Of(@Nullable String subproject, @Nullable String stage) {}
+
+    /** Sums before anything is left out: spent + committed + toBuy is expected. */
+    public record Row(Of of, Money spent, Money committed, Money toBuy, Money low, Money high) {
+        public Money expected() {
+            return spent.add(committed).add(toBuy);
+        }
+
+        /** What it comes to when all that is still to buy costs the least that was asked lately. */
+        public Money lowest() {
+            return spent.add(committed).add(low);
+        }
+
+        public Money highest() {
+            return spent.add(committed).add(high);
+        }
+
+        private Row plus(Row other, Of whose) {
+            return new Row(
+                    whose,
+                    spent.add(other.spent),
+                    committed.add(other.committed),
+                    toBuy.add(other.toBuy),
+                    low.add(other.low),
+                    high.add(other.high));
+        }
+    }
+
+    /**
+     * @param receipts without faults
+     * @param unpriced materials among the needs that have no price
+     */
+    public static Forecast of(String currency, List<Receipt> receipts, List<ToBuy> toBuy, List<String> unpriced) {
+        Map<Of, Row> rows = new LinkedHashMap<>();
+        Money none = Cash.ofCents(0, currency);
+        Money heldBack = none;
+        for (Receipt receipt : receipts) {
+            List<Cost> costs = ReceiptCosts.of(receipt);
+            List<Money> paid = paid(receipt, costs);
+            for (int i = 0; i < costs.size(); i++) {
+                Cost cost = costs.get(i);
+                if (cost.kind() == LineKind.DEPOSIT) {
+                    heldBack = heldBack.add(paid.get(i));
+                } else {
+                    Of of = new Of(cost.subproject(), cost.stage());
+                    Money open = cost.amount().subtract(paid.get(i));
+                    add(rows, new Row(of, paid.get(i), open, none, none, none));
+                }
+            }
+        }
+        for (ToBuy buy : toBuy) {
+            Of of = new Of(buy.subproject(), buy.stage());
+            add(rows, new Row(of, none, none, buy.expected(), buy.low(), buy.high()));
+        }
+        return new Forecast(currency, new ArrayList<>(rows.values()), heldBack, unpriced);
+    }
+
+    /** What was paid down on an order goes over its costs by their size. */
+    private static List<Money> paid(Receipt receipt, List<Cost> costs) {
+        List<Money> amounts = costs.stream().map(Cost::amount).toList();
+        return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
+                ? Allocation.split(
+                        receipt.paid(), amounts.stream().map(Cash::amountOf).toList())
+                : amounts;
+    }
+
+    private static void add(Map<Of, Row> rows, Row row) {
+        rows.merge(row.of(), row, (one, other) -> one.plus(other, row.of()));
+    }
+
+    /** One row for each subproject, by key; what nobody bears yet is not among them. */
+    public Map<String, Row> bySubproject() {
+        Map<String, Row> sums = new TreeMap<>();
+        for (Row row : rows) {
+            String subproject = row.of().subproject();
+            if (subproject != null) {
+                sums.merge(subproject, row.plus(none(), new Of(subproject, null)), (a, b) -> a.plus(b, a.of()));
+            }
+        }
+        return sums;
+    }
+
+    /** Everything, what nobody bears yet included. */
+    public Row whole() {
+        return rows.stream().reduce(none(), (a, b) -> a.plus(b, a.of()));
+    }
+
+    private Row none() {
+        Money zero = Cash.ofCents(0, currency);
+        return new Row(new Of(null, null), zero, zero, zero, zero, zero);
+    }
+
+    /** By how much a rise of prices, in percent of each material that rises, moves the sum at the finish. */
+    public static Money riseOf(String currency, List<ToBuy> toBuy, Map<String, BigDecimal> percent) {
+        return toBuy.stream().map(b -> b.rise(percent)).reduce(Cash.ofCents(0, currency), Money::add);
+    }
+}

@@ -1,0 +1,66 @@
+package org.firmset.spend;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.firmset.measure.Cash;
+import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A receipt taken apart: discount and tax shared over its lines by their amounts, each line then over its shares. The
+ * costs of a receipt add up to its {@link Receipt#sum()}, to the cent.
+ */
+public final class ReceiptCosts {
+    private ReceiptCosts() {}
+
+    /**
+     * What one share of one line came to, tax and discount included.
+     *
+     * @param subproject who bears it; null while that has not been said
+     */
+    public record Cost(
+            LineKind kind,
+            @Nullable String material,
+            @Nullable String subproject,
+            @Nullable String stage,
+            Money amount) {}
+
+    /** What each line came to, tax and discount included, in the order of the lines. */
+    public static List<Money> ofLines(Receipt receipt) {
+        List<BigDecimal> weights =
+                receipt.lines().stream().map(l -> Cash.amountOf(l.amount())).toList();
+        List<Money> discounts = Allocation.split(receipt.discount(), weights);
+        List<Money> taxes = Allocation.split(receipt.tax(), weights);
+        List<Money> costs = new ArrayList<>();
+        for (int i = 0; i < weights.size(); i++) {
+            costs.add(receipt.lines().get(i).amount().subtract(discounts.get(i)).add(taxes.get(i)));
+        }
+        return costs;
+    }
+
+    /** What each share of each line came to, in their order. */
+    public static List<Cost> of(Receipt receipt) {
+        List<Money> ofLines = ofLines(receipt);
+        List<Cost> costs = new ArrayList<>();
+        for (int i = 0; i < ofLines.size(); i++) {
+            costs.addAll(shared(receipt.lines().get(i), ofLines.get(i)));
+        }
+        return costs;
+    }
+
+    private static List<Cost> shared(ReceiptLine line, Money amount) {
+        List<Share> shares = line.shares();
+        if (shares.isEmpty()) {
+            return List.of(new Cost(line.kind(), line.material(), null, null, amount));
+        }
+        List<Money> parts =
+                Allocation.split(amount, shares.stream().map(Share::weight).toList());
+        List<Cost> costs = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Share share = shares.get(i);
+            costs.add(new Cost(line.kind(), line.material(), share.subproject(), share.stage(), parts.get(i)));
+        }
+        return costs;
+    }
+}

@@ -1,0 +1,54 @@
+package org.firmset.spend.table;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.firmset.measure.Cash;
+import org.firmset.spend.ContentHash;
+import org.firmset.spend.Receipt;
+
+/**
+ * A receipt that may have been taken in before: same date, supplier and sum, or the same document. Two bags bought twice
+ * on one day look alike too, so people decide.
+ *
+ * @param index of the receipt in the preview, from 0
+ * @param known the one it repeats, kept already or further up in the same table
+ */
+public record Duplicate(int index, Receipt known) {
+    private record Likeness(LocalDate date, String supplier, BigDecimal sum) {
+        static Likeness of(Receipt receipt) {
+            String supplier = receipt.supplier().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+            return new Likeness(receipt.date(), supplier, Cash.amountOf(receipt.sum()));
+        }
+    }
+
+    static List<Duplicate> among(List<Receipt> known, List<Receipt> read) {
+        Map<Likeness, Receipt> alike = new HashMap<>();
+        Map<ContentHash, Receipt> documents = new HashMap<>();
+        known.forEach(r -> note(r, alike, documents));
+        List<Duplicate> duplicates = new ArrayList<>();
+        for (int i = 0; i < read.size(); i++) {
+            Receipt receipt = read.get(i);
+            Receipt same = alike.get(Likeness.of(receipt));
+            if (same == null && receipt.document() != null) {
+                same = documents.get(receipt.document());
+            }
+            if (same != null) {
+                duplicates.add(new Duplicate(i, same));
+            }
+            note(receipt, alike, documents);
+        }
+        return duplicates;
+    }
+
+    private static void note(Receipt receipt, Map<Likeness, Receipt> alike, Map<ContentHash, Receipt> documents) {
+        alike.putIfAbsent(Likeness.of(receipt), receipt);
+        if (receipt.document() != null) {
+            documents.putIfAbsent(receipt.document(), receipt);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package org.firmset.spend.table;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.firmset.measure.Cash;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
+import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Receipts as a table that {@link ReceiptImport} reads back to the same receipts: one row a line, commas, CRLF, quotes
+ * doubled (RFC 4180), no cell that a spreadsheet would run. What came back stands in a column of its own and without a
+ * minus, so that no number begins with one.
+ */
+public final class ReceiptExport {
+    static final List<String> HEADINGS = List.of(
+            "Receipt",
+            "Date",
+            "Supplier",
+            "State",
+            "Kind",
+            "Text",
+            "Material",
+            "Quantity",
+            "Unit price",
+            "Amount",
+            "Refund",
+            "Tax",
+            "Discount",
+            "Paid down",
+            "Total",
+            "Shares",
+            "Document");
+
+    private ReceiptExport() {}
+
+    public static String write(List<Receipt> receipts) {
+        StringBuilder out = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
+            printer.printRecord(HEADINGS);
+            for (Receipt receipt : receipts) {
+                for (int i = 0; i < receipt.lines().size(); i++) {
+                    printer.printRecord(row(receipt, receipt.lines().get(i), i == 0).stream()
+                            .map(Neutral::of)
+                            .toList());
+                }
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException("a string takes all that is written to it", e);
+        }
+        return out.toString();
+    }
+
+    private static List<String> row(Receipt receipt, ReceiptLine line, boolean isFirst) {
+        boolean back = receipt.state() == ReceiptState.RETURNED;
+        List<String> cells = new ArrayList<>(List.of(
+                receipt.key(),
+                receipt.date().toString(),
+                receipt.supplier(),
+                receipt.state().words(),
+                line.kind().words(),
+                line.text(),
+                orEmpty(line.material()),
+                quantity(line.quantity().abs()),
+                amount(line.unitPrice()),
+                back ? "" : amount(line.amount()),
+                back ? amount(line.amount()) : ""));
+        cells.addAll(
+                isFirst
+                        ? List.of(
+                                amount(receipt.tax()),
+                                amount(receipt.discount()),
+                                receipt.state() == ReceiptState.ORDERED ? amount(receipt.deposit()) : "",
+                                amount(receipt.total()))
+                        : List.of("", "", "", ""));
+        cells.add(ShareText.of(line.shares()));
+        cells.add(isFirst && receipt.document() != null ? receipt.document().hex() : "");
+        return cells;
+    }
+
+    private static String orEmpty(@Nullable String text) {
+        return text == null ? "" : text;
+    }
+
+    private static String amount(@Nullable Money money) {
+        return money == null ? "" : Cash.amountOf(money).abs().toPlainString();
+    }
+
+    /** Never with three decimals, which could be read as thousands. */
+    private static String quantity(BigDecimal quantity) {
+        return (quantity.scale() == 3 ? quantity.setScale(4) : quantity).toPlainString();
+    }
+}

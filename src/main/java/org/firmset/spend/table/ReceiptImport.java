@@ -1,0 +1,153 @@
+package org.firmset.spend.table;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.firmset.homestead.file.Fault;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptRules;
+
+/** Makes receipts of a table; changes nothing. */
+public final class ReceiptImport {
+    private final SpendTable table;
+    private final ColumnMatch match;
+    private final Ledger ledger;
+    private final Numbers numbers;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private ReceiptImport(SpendTable table, ColumnMatch match, Ledger ledger) {
+        this.table = table;
+        this.match = match;
+        this.ledger = ledger;
+        this.numbers = new Numbers(ledger.currency());
+    }
+
+    /** Which column may hold what, to begin with. */
+    public static ColumnMatch guess(SpendTable table, String currency) {
+        return ColumnGuess.of(table, new Numbers(currency));
+    }
+
+    /**
+     * What the table would bring.
+     *
+     * @param match guessed, remembered or changed by people
+     */
+    public static ImportPreview preview(SpendTable table, ColumnMatch match, Ledger ledger) {
+        return new ReceiptImport(table, match, ledger).preview();
+    }
+
+    private ImportPreview preview() {
+        checkMatch();
+        List<Receipt> receipts = List.of();
+        if (faults.isEmpty()) {
+            Optional<DateOrder> dates = dates();
+            Map<Role, DecimalMark> marks = marks();
+            if (faults.isEmpty() && dates.isPresent()) {
+                receipts = receipts(new RowReader(table, match, dates.get(), marks, numbers, faults));
+            }
+        }
+        return new ImportPreview(
+                receipts,
+                faults.stream().limit(Fault.MOST).toList(),
+                Duplicate.among(ledger.receipts(), receipts),
+                ledger.files().contains(table.file()));
+    }
+
+    private void checkMatch() {
+        match.columns().forEach((role, column) -> {
+            if (column >= table.headings().size()) {
+                refuse(role.word(), "is in column " + (column + 1) + ", which is not there", "Say which column it is");
+            }
+        });
+        if (match.column(Role.DATE).isEmpty()) {
+            refuse("date", "is in no column", "Say which column holds the dates");
+        }
+        if (match.column(Role.SUPPLIER).isEmpty() && match.column(Role.TEXT).isEmpty()) {
+            refuse("supplier", "is in no column", "Say which column tells who sold it, or what it was");
+        }
+        if (match.column(Role.AMOUNT).isEmpty() && match.column(Role.REFUND).isEmpty()) {
+            refuse("amount", "is in no column", "Say which column holds what was paid");
+        }
+        if (table.rows().isEmpty()) {
+            refuse("", "holds headings only", "Hand in a table with at least one receipt");
+        }
+    }
+
+    private void refuse(String value, String problem, String remedy) {
+        faults.add(new Fault("line 1", value, problem, remedy));
+    }
+
+    private Optional<DateOrder> dates() {
+        return Optional.ofNullable(match.dates())
+                .or(() -> match.column(Role.DATE).flatMap(c -> DateColumn.order(cells(c), faults)));
+    }
+
+    private Map<Role, DecimalMark> marks() {
+        Map<Role, DecimalMark> marks = new EnumMap<>(Role.class);
+        match.columns().forEach((role, column) -> {
+            if (role.holds() == Role.Holds.NUMBER) {
+                Optional<DecimalMark> said = Optional.ofNullable(match.marks().get(role));
+                said.or(() -> numbers.mark(cells(column), faults)).ifPresent(m -> marks.put(role, m));
+            }
+        });
+        return marks;
+    }
+
+    private List<Cell> cells(Integer column) {
+        return table.rows().stream()
+                .map(r -> table.cell(r, column))
+                .filter(c -> !c.text().isEmpty())
+                .toList();
+    }
+
+    private List<Receipt> receipts(RowReader reader) {
+        Map<String, List<RowReader.Line>> groups = new LinkedHashMap<>();
+        for (SpendTable.Row row : table.rows()) {
+            RowReader.Line line = reader.read(row);
+            groups.computeIfAbsent(line.receipt(), r -> new ArrayList<>()).add(line);
+            if (faults.size() >= Fault.MOST) {
+                break;
+            }
+        }
+        checkMinuses(groups);
+        ReceiptRules rules = new ReceiptRules(ledger.keys(), ledger.currency());
+        Grouping grouping = new Grouping(ledger.currency(), faults);
+        List<Receipt> receipts = new ArrayList<>();
+        groups.forEach((key, lines) -> {
+            if (faults.size() < Fault.MOST) {
+                Optional<LocalDate> date = lines.getFirst().date();
+                date.map(d -> grouping.receipt(key, d, lines)).ifPresent(receipt -> {
+                    receipts.add(receipt);
+                    faults.addAll(
+                            rules.faults(receipt, "line " + lines.getFirst().line()));
+                });
+            }
+        });
+        return receipts;
+    }
+
+    /** Statements of an account write what went out with a minus: ask rather than take all of it for refunds. */
+    private void checkMinuses(Map<String, List<RowReader.Line>> groups) {
+        boolean asks = !match.outNegative()
+                && match.column(Role.STATE).isEmpty()
+                && match.column(Role.REFUND).isEmpty()
+                && groups.size() > 1
+                && groups.values().stream()
+                        .flatMap(List::stream)
+                        .allMatch(l -> l.amount().isNegative());
+        if (asks) {
+            faults.addFirst(new Fault(
+                    "column '"
+                            + match.column(Role.AMOUNT)
+                                    .map(table.headings()::get)
+                                    .orElse("") + "'",
+                    "",
+                    "holds nothing but negative amounts, as if everything had been given back",
+                    "Say that money out is written with a minus"));
+        }
+    }
+}
