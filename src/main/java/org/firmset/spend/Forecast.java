@@ -36,7 +36,7 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
      */
     public record Of(@Nullable String subproject, @Nullable String stage) {}
 
-    /** Sums before anything is left out: spent + committed + toBuy is expected. */
+    /** Parts of one sum, none counted twice; toBuy, low and high are three prices of the same packs. */
     public record Row(Of of, Money spent, Money committed, Money toBuy, Money low, Money high) {
         public Money expected() {
             return spent.add(committed).add(toBuy);

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.firmset.measure.Cash;
 import org.firmset.spend.PriceBook.Quote;
 import org.javamoney.moneta.Money;
@@ -30,7 +31,7 @@ class ForecastTest {
         Receipt pallet = receipt(ReceiptState.PAID, "0", "water", LineKind.DEPOSIT, "25.00");
         Receipt shop = receipt(ReceiptState.PAID, "0", "shop", LineKind.TOOL, "60.00");
         Forecast forecast = Forecast.of("USD", List.of(paid, order, pallet, shop), toBuy, List.of());
-        Forecast.Row water = forecast.bySubproject().get("water");
+        Forecast.Row water = Objects.requireNonNull(forecast.bySubproject().get("water"));
         assertThat(water.spent()).isEqualTo(usd("140.00"));
         assertThat(water.committed()).isEqualTo(usd("1850.00"));
         assertThat(water.toBuy()).isEqualTo(usd("69.80"));

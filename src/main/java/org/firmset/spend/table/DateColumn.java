@@ -3,6 +3,7 @@ package org.firmset.spend.table;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -61,8 +62,7 @@ final class DateColumn {
 
     private static String words(Set<DateOrder> orders) {
         List<String> words = new ArrayList<>();
-        orders.forEach(
-                o -> words.add(o.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+        orders.forEach(o -> words.add(o.name().toLowerCase(Locale.ROOT).replace('_', '-')));
         return words.stream().collect(Collectors.joining(" or "));
     }
 }

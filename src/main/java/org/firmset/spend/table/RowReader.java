@@ -2,6 +2,7 @@ package org.firmset.spend.table;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -178,7 +179,7 @@ final class RowReader {
     }
 
     private static String words(Worded[] all) {
-        return String.join(", ", java.util.Arrays.stream(all).map(Worded::words).toList());
+        return String.join(", ", Arrays.stream(all).map(Worded::words).toList());
     }
 
     private Optional<ContentHash> document(SpendTable.Row row) {
