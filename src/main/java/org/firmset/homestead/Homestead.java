@@ -1,6 +1,7 @@
 package org.firmset.homestead;
 
 import java.util.List;
+import java.util.Optional;
 import org.firmset.measure.Described;
 import org.firmset.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +66,16 @@ public record Homestead(
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
         return with(changed, takeoffs);
+    }
+
+    /** The vehicle the trips are made with; empty when it names one that is not there. */
+    public Optional<Vehicle> driven() {
+        return vehicles.stream().filter(v -> v.key().equals(travel.vehicle())).findFirst();
+    }
+
+    /** The trailer that comes along, if any. */
+    public Optional<Trailer> towed() {
+        return trailers.stream().filter(t -> t.key().equals(travel.trailer())).findFirst();
     }
 
     /** The same with other takeoffs. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * A supplier who brings materials to site.
@@ -58,83 +59,62 @@ public record DeliveryOffer(
     }
 
     public DeliveryOffer withGrams(long changed) {
-        return new DeliveryOffer(
-                id,
-                name,
-                materials,
-                changed,
-                earliest,
-                weekdays,
-                cents,
-                leastOrderCents,
-                smallOrderCents,
-                shutMonths,
-                attended);
+        return with(parts -> parts.grams = changed);
     }
 
     public DeliveryOffer withEarliest(LocalDate changed) {
-        return new DeliveryOffer(
-                id,
-                name,
-                materials,
-                grams,
-                changed,
-                weekdays,
-                cents,
-                leastOrderCents,
-                smallOrderCents,
-                shutMonths,
-                attended);
+        return with(parts -> parts.earliest = changed);
     }
 
     public DeliveryOffer withFee(long changedCents) {
-        return new DeliveryOffer(
-                id,
-                name,
-                materials,
-                grams,
-                earliest,
-                weekdays,
-                changedCents,
-                leastOrderCents,
-                smallOrderCents,
-                shutMonths,
-                attended);
+        return with(parts -> parts.cents = changedCents);
     }
 
     public DeliveryOffer withSmallOrders(long leastCents, long feeCents) {
-        return new DeliveryOffer(
-                id, name, materials, grams, earliest, weekdays, cents, leastCents, feeCents, shutMonths, attended);
+        return with(parts -> {
+            parts.leastOrderCents = leastCents;
+            parts.smallOrderCents = feeCents;
+        });
     }
 
     public DeliveryOffer withShutMonths(Set<Month> changed) {
-        return new DeliveryOffer(
-                id,
-                name,
-                materials,
-                grams,
-                earliest,
-                weekdays,
-                cents,
-                leastOrderCents,
-                smallOrderCents,
-                changed,
-                attended);
+        return with(parts -> parts.shutMonths = changed);
     }
 
     public DeliveryOffer withAttended(boolean changed) {
-        return new DeliveryOffer(
-                id,
-                name,
-                materials,
-                grams,
-                earliest,
-                weekdays,
-                cents,
-                leastOrderCents,
-                smallOrderCents,
-                shutMonths,
-                changed);
+        return with(parts -> parts.attended = changed);
+    }
+
+    private DeliveryOffer with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        change.accept(parts);
+        return parts.offer();
+    }
+
+    /** What can be another in an offer that is otherwise the same. */
+    private final class Parts {
+        private long grams = DeliveryOffer.this.grams;
+        private LocalDate earliest = DeliveryOffer.this.earliest;
+        private long cents = DeliveryOffer.this.cents;
+        private long leastOrderCents = DeliveryOffer.this.leastOrderCents;
+        private long smallOrderCents = DeliveryOffer.this.smallOrderCents;
+        private Set<Month> shutMonths = DeliveryOffer.this.shutMonths;
+        private boolean attended = DeliveryOffer.this.attended;
+
+        DeliveryOffer offer() {
+            return new DeliveryOffer(
+                    id,
+                    name,
+                    materials,
+                    grams,
+                    earliest,
+                    weekdays,
+                    cents,
+                    leastOrderCents,
+                    smallOrderCents,
+                    shutMonths,
+                    attended);
+        }
     }
 
     public boolean comesOn(LocalDate date) {

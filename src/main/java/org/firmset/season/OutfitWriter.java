@@ -45,15 +45,8 @@ public final class OutfitWriter {
 
     /** @param people all who ride along */
     public static Outfit of(Homestead homestead, Mass people) {
-        Vehicle vehicle = homestead.vehicles().stream()
-                .filter(v -> v.key().equals(homestead.travel().vehicle()))
-                .findFirst()
-                .orElseThrow();
-        @Nullable
-        Trailer trailer = homestead.trailers().stream()
-                .filter(t -> t.key().equals(homestead.travel().trailer()))
-                .findFirst()
-                .orElse(null);
+        Vehicle vehicle = homestead.driven().orElseThrow();
+        @Nullable Trailer trailer = homestead.towed().orElse(null);
         return of(vehicle, trailer, people);
     }
 

@@ -32,13 +32,8 @@ final class RigWriter {
 
     RigWriter(Homestead homestead) {
         this.homestead = homestead;
-        vehicle = homestead.vehicles().stream()
-                .filter(v -> v.key().equals(homestead.travel().vehicle()))
-                .findFirst()
-                .orElseThrow();
-        usual = homestead.trailers().stream()
-                .filter(t -> t.key().equals(homestead.travel().trailer()))
-                .toList();
+        vehicle = homestead.driven().orElseThrow();
+        usual = homestead.towed().stream().toList();
     }
 
     /** On the day most mass of people rides along. */

@@ -154,12 +154,8 @@ final class DeliveryRules {
     }
 
     private boolean fitsVehicle(Material material) {
-        Optional<Vehicle> vehicle = homestead.vehicles().stream()
-                .filter(v -> v.key().equals(homestead.travel().vehicle()))
-                .findFirst();
-        Optional<Trailer> trailer = homestead.trailers().stream()
-                .filter(t -> t.key().equals(homestead.travel().trailer()))
-                .findFirst();
+        Optional<Vehicle> vehicle = homestead.driven();
+        Optional<Trailer> trailer = homestead.towed();
         return vehicle.filter(v -> takes(v.bayVolume(), v.longestPiece(), material)
                                 && holds(v.grossRating(), v.emptyMass(), v.standingKit(), material))
                         .isPresent()

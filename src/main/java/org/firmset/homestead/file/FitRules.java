@@ -52,18 +52,14 @@ final class FitRules {
 
     private static List<Room> rooms(Homestead homestead) {
         List<Room> rooms = new ArrayList<>();
-        homestead.vehicles().stream()
-                .filter(v -> v.key().equals(homestead.travel().vehicle()))
-                .forEach(v -> {
-                    rooms.add(new Room(v.name(), v.bayVolume(), v.longestPiece()));
-                    @Nullable Rack roof = v.roof();
-                    if (roof != null) {
-                        rooms.add(new Room("roof of " + v.name(), roof.volume(), roof.longestPiece()));
-                    }
-                });
-        homestead.trailers().stream()
-                .filter(t -> t.key().equals(homestead.travel().trailer()))
-                .forEach(t -> rooms.add(new Room(t.name(), t.deckVolume(), t.longestPiece())));
+        homestead.driven().ifPresent(v -> {
+            rooms.add(new Room(v.name(), v.bayVolume(), v.longestPiece()));
+            @Nullable Rack roof = v.roof();
+            if (roof != null) {
+                rooms.add(new Room("roof of " + v.name(), roof.volume(), roof.longestPiece()));
+            }
+        });
+        homestead.towed().ifPresent(t -> rooms.add(new Room(t.name(), t.deckVolume(), t.longestPiece())));
         return rooms;
     }
 

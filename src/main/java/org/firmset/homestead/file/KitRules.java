@@ -53,12 +53,8 @@ final class KitRules {
     }
 
     private static void checkTow(Homestead homestead, List<Fault> faults) {
-        Optional<Vehicle> vehicle = homestead.vehicles().stream()
-                .filter(v -> v.key().equals(homestead.travel().vehicle()))
-                .findFirst();
-        Optional<Trailer> trailer = homestead.trailers().stream()
-                .filter(t -> t.key().equals(homestead.travel().trailer()))
-                .findFirst();
+        Optional<Vehicle> vehicle = homestead.driven();
+        Optional<Trailer> trailer = homestead.towed();
         if (vehicle.isEmpty() || trailer.isEmpty()) {
             return;
         }
