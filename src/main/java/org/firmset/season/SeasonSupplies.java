@@ -63,6 +63,14 @@ public record SeasonSupplies(List<RunList> runs, List<StockStory> stock, List<Dr
         public StockStory {
             days = List.copyOf(days);
         }
+
+        /** Packs that lie there in the evening, good or gone off. */
+        public long lyingOn(LocalDate evening) {
+            return days.stream()
+                    .filter(day -> !day.date().isAfter(evening))
+                    .mapToLong(day -> day.arrived() - day.used())
+                    .sum();
+        }
     }
 
     /** Packs on one date; {@code onSite} are the good ones in the evening. */

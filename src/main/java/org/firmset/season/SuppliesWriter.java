@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +57,8 @@ public final class SuppliesWriter {
         List<Run> runs = season.plan().schedule().runs().stream()
                 .sorted(Comparator.comparing(Run::date).thenComparing(Run::kind))
                 .toList();
-        return new SeasonSupplies(runs.stream().map(writer::list).toList(), writer.stories(runs), writer.dryRoom(runs));
+        List<SeasonSupplies.StockStory> stories = writer.stories(runs);
+        return new SeasonSupplies(runs.stream().map(writer::list).toList(), stories, writer.dryRoom(stories));
     }
 
     /** The shopping list of one of the plan's runs. */
@@ -135,8 +135,7 @@ public final class SuppliesWriter {
                 key, name, orderBy, lines, new Mass(kilograms), Cash.ofCents(cents, homestead.currency()));
     }
 
-    /** What happens to each material on each date, before it is told. */
-    private Map<String, SiteStock> stock(List<Run> runs) {
+    private List<SeasonSupplies.StockStory> stories(List<Run> runs) {
         Map<String, SiteStock> stock = new LinkedHashMap<>();
         materials.values().forEach(m -> stock.put(m.id(), new SiteStock(m)));
         problem.site().stock().forEach(lot -> of(stock, lot.material()).arrive(lot.arrivedOn(), lot.packs()));
@@ -144,50 +143,35 @@ public final class SuppliesWriter {
         new TripWork(problem, schedule)
                 .uses()
                 .forEach(use -> of(stock, use.material()).use(use.block().date(), use.packs()));
-        return stock;
+        return stock.entrySet().stream()
+                .map(e -> e.getValue().story(e.getKey(), last))
+                .filter(story -> !story.days().isEmpty())
+                .toList();
     }
 
     private static SiteStock of(Map<String, SiteStock> stock, String material) {
         return Objects.requireNonNull(stock.get(material));
     }
 
-    private List<SeasonSupplies.StockStory> stories(List<Run> runs) {
-        return stock(runs).entrySet().stream()
-                .map(e -> e.getValue().story(e.getKey(), last))
-                .filter(story -> !story.days().isEmpty())
-                .toList();
-    }
-
-    private List<SeasonSupplies.DryRoom> dryRoom(List<Run> runs) {
-        Map<String, SiteStock> stock = stock(runs);
-        TreeSet<LocalDate> dates = new TreeSet<>();
-        Map<String, List<SeasonSupplies.StockDay>> days = new HashMap<>();
-        materials.values().stream().filter(Material::dry).forEach(m -> {
-            List<SeasonSupplies.StockDay> own =
-                    of(stock, m.id()).story(m.id(), last).days();
-            days.put(m.id(), own);
-            own.stream()
-                    .map(SeasonSupplies.StockDay::date)
-                    .filter(d -> !d.isBefore(problem.statusDate()))
-                    .forEach(dates::add);
-        });
-        return dates.stream()
+    private List<SeasonSupplies.DryRoom> dryRoom(List<SeasonSupplies.StockStory> stories) {
+        List<SeasonSupplies.StockStory> dry =
+                stories.stream().filter(s -> material(s).dry()).toList();
+        return dry.stream()
+                .flatMap(s -> s.days().stream().map(SeasonSupplies.StockDay::date))
+                .filter(d -> !d.isBefore(problem.statusDate()))
+                .collect(Collectors.toCollection(TreeSet::new))
+                .stream()
                 .map(date -> new SeasonSupplies.DryRoom(
-                        date, litres(used(days, date)), litres(problem.site().dryStorageMillilitres())))
+                        date,
+                        litres(dry.stream()
+                                .mapToLong(s -> s.lyingOn(date) * material(s).millilitres())
+                                .sum()),
+                        litres(problem.site().dryStorageMillilitres())))
                 .toList();
     }
 
-    private long used(Map<String, List<SeasonSupplies.StockDay>> days, LocalDate date) {
-        long millilitres = 0;
-        for (Map.Entry<String, List<SeasonSupplies.StockDay>> own : days.entrySet()) {
-            long packs = own.getValue().stream()
-                    .filter(day -> !day.date().isAfter(date))
-                    .mapToLong(day -> day.arrived() - day.used())
-                    .sum();
-            millilitres +=
-                    packs * Objects.requireNonNull(materials.get(own.getKey())).millilitres();
-        }
-        return millilitres;
+    private Material material(SeasonSupplies.StockStory story) {
+        return Objects.requireNonNull(materials.get(story.material()));
     }
 
     private static Volume litres(long millilitres) {

@@ -107,11 +107,7 @@ final class TripStock {
         for (SeasonSupplies.StockStory story : supplies.stock()) {
             org.firmset.plan.Material material = Objects.requireNonNull(planned.get(story.material()));
             if (material.dry()) {
-                millilitres += material.millilitres()
-                        * story.days().stream()
-                                .filter(day -> !day.date().isAfter(evening))
-                                .mapToLong(day -> day.arrived() - day.used())
-                                .sum();
+                millilitres += material.millilitres() * story.lyingOn(evening);
             }
         }
         return volume(millilitres);

@@ -52,7 +52,7 @@ class LoadsCommandTest {
                         "order by Sat 10 Apr 2027",
                         "On site before and after",
                         "Dry room: ",
-                        "Weigh the first loads axle by axle: these are sums, not a scale.",
+                        "Weigh the first loads axle by axle: these are sums; sticker, maker, scale and the law come first.",
                         "General reminders only: local code");
     }
 

@@ -47,21 +47,7 @@ class SideBySideTest {
     }
 
     private static SeasonReport with(SeasonReport r, Predicate<SeasonReport.StagePart> which) {
-        return new SeasonReport(
-                r.homestead(),
-                r.statusDate(),
-                r.style(),
-                r.finish(),
-                r.tripCount(),
-                r.runCount(),
-                r.costs(),
-                r.withoutPrice(),
-                r.best(),
-                r.subprojects(),
-                r.trips(),
-                r.stages().stream().filter(which).toList(),
-                r.waits(),
-                r.criticalPaths());
+        return Reports.withStages(r, r.stages().stream().filter(which).toList());
     }
 
     @Test

@@ -5,20 +5,15 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.firmset.homestead.DeliveryTerms;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.Supplier;
-import org.firmset.homestead.Trailer;
-import org.firmset.homestead.Vehicle;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
-import org.firmset.measure.Measured;
-import org.firmset.measure.Volume;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -154,28 +149,6 @@ final class DeliveryRules {
     }
 
     private boolean fitsVehicle(Material material) {
-        Optional<Vehicle> vehicle = homestead.driven();
-        Optional<Trailer> trailer = homestead.towed();
-        return vehicle.filter(v -> takes(v.bayVolume(), v.longestPiece(), material)
-                                && holds(v.grossRating(), v.emptyMass(), v.standingKit(), material))
-                        .isPresent()
-                || trailer.filter(t -> takes(t.deckVolume(), t.longestPiece(), material)
-                                && holds(t.grossRating(), t.emptyMass(), Mass.ofKilograms(0), material))
-                        .isPresent();
-    }
-
-    private static boolean takes(Volume room, Length longest, Material material) {
-        Length length = material.longest() == null ? NO_LENGTH : material.longest();
-        return isWithin(material.volume(), room) && isWithin(length, longest);
-    }
-
-    private static boolean holds(Mass rating, Mass empty, Mass onBoard, Material material) {
-        BigDecimal loaded =
-                empty.value().add(onBoard.value()).add(material.mass().value());
-        return loaded.compareTo(rating.value()) <= 0;
-    }
-
-    private static boolean isWithin(Measured one, Measured limit) {
-        return one.value().compareTo(limit.value()) <= 0;
+        return CargoPlace.of(homestead).stream().anyMatch(p -> p.hasRoomFor(material) && p.bears(material));
     }
 }

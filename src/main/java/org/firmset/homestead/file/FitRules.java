@@ -1,66 +1,44 @@
 package org.firmset.homestead.file;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Material;
-import org.firmset.homestead.Rack;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.StockLot;
 import org.firmset.homestead.Supplier;
 import org.firmset.measure.Length;
 import org.firmset.measure.Measured;
-import org.firmset.measure.Volume;
 import org.jspecify.annotations.Nullable;
 
 /** Whatever a stage still needs fits into some bay of what is driven, or a supplier brings it, or it lies there. */
 final class FitRules {
-    private record Room(String name, Volume volume, Length longest) {
-        boolean takes(Material material) {
-            return isAtMost(material.volume(), volume)
-                    && (material.longest() == null || isAtMost(material.longest(), longest));
-        }
-    }
-
     private FitRules() {}
 
     static void check(Homestead homestead, List<Fault> faults) {
-        List<Room> rooms = rooms(homestead);
-        for (int i = 0; i < homestead.materials().size() && !rooms.isEmpty(); i++) {
+        List<CargoPlace> places = CargoPlace.of(homestead);
+        for (int i = 0; i < homestead.materials().size() && !places.isEmpty(); i++) {
             Material material = homestead.materials().get(i);
-            if (rooms.stream().noneMatch(r -> r.takes(material))
+            if (places.stream().noneMatch(p -> p.hasRoomFor(material))
                     && isMissing(homestead, material)
                     && homestead.suppliers().stream().noneMatch(s -> brings(s, material))) {
-                faults.add(fault(material, rooms, "/materials/" + i));
+                faults.add(fault(material, places, "/materials/" + i));
             }
         }
     }
 
-    private static Fault fault(Material material, List<Room> rooms, String pointer) {
+    private static Fault fault(Material material, List<CargoPlace> places, String pointer) {
         @Nullable Length longest = material.longest();
-        boolean isLong = longest != null && rooms.stream().noneMatch(r -> isAtMost(longest, r.longest()));
+        boolean isLong = longest != null && places.stream().noneMatch(p -> p.takesLength(longest));
         Measured value = isLong ? Objects.requireNonNull(longest) : material.volume();
         return new Fault(
                 pointer + (isLong ? "/longest" : "/volume"),
                 value.toString(),
                 "makes '" + material.name() + "' " + (isLong ? "too long" : "too big") + " for every bay ("
-                        + String.join(", ", rooms.stream().map(Room::name).toList())
+                        + String.join(
+                                ", ", places.stream().map(CargoPlace::name).toList())
                         + "), and no supplier that has it delivers",
                 "Let a supplier deliver it, have it cut or packed smaller, or write down the bay that takes it");
-    }
-
-    private static List<Room> rooms(Homestead homestead) {
-        List<Room> rooms = new ArrayList<>();
-        homestead.driven().ifPresent(v -> {
-            rooms.add(new Room(v.name(), v.bayVolume(), v.longestPiece()));
-            @Nullable Rack roof = v.roof();
-            if (roof != null) {
-                rooms.add(new Room("roof of " + v.name(), roof.volume(), roof.longestPiece()));
-            }
-        });
-        homestead.towed().ifPresent(t -> rooms.add(new Room(t.name(), t.deckVolume(), t.longestPiece())));
-        return rooms;
     }
 
     private static boolean isMissing(Homestead homestead, Material material) {
@@ -86,9 +64,5 @@ final class FitRules {
         var terms = supplier.delivery();
         return terms != null
                 && supplier.prices().stream().anyMatch(p -> p.material().equals(material.key()));
-    }
-
-    private static boolean isAtMost(Measured one, Measured other) {
-        return one.value().compareTo(other.value()) <= 0;
     }
 }

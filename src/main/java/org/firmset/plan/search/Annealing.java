@@ -25,24 +25,22 @@ final class Annealing {
     private final Variations variations;
     private final SplittableRandom random = new SplittableRandom(SEED);
     private final Stop stop;
-    private Genes best;
-    private Score bestScore;
     private double firstAtStart;
     private double stagesAtStart;
 
-    Annealing(Model model, Windows windows, Style style, Genes start, Stop stop) {
+    Annealing(Model model, Windows windows, Style style, Stop stop) {
         this.model = model;
         this.style = style;
         this.stop = stop;
         builder = new Builder(model, stop);
         variations = new Variations(model, windows, random);
-        best = start.copy();
-        bestScore = Score.of(builder.build(best), builder.ledger(), style);
     }
 
     /** The best plan met among so many. */
-    Genes best(int plans) {
+    Genes from(Genes start, int plans) {
+        Genes best = start.copy();
         Draft draft = builder.build(best);
+        Score bestScore = Score.of(draft, builder.ledger(), style);
         firstAtStart = Math.max(1, bestScore.first());
         stagesAtStart = Math.max(1, stages(draft));
         Genes at = best;

@@ -23,8 +23,7 @@ final class LaneBound {
     private final Stop stop;
     private final int[] open;
     private final boolean[][] wanted;
-    private final int[] crews;
-    private final long[][] hours;
+    private final CrewHours hours;
     private final long[] energy;
 
     /** For each set of open subprojects the earliest site day on which it can be finished. */
@@ -33,26 +32,21 @@ final class LaneBound {
     /** For each subproject a day before which it is taken not to be finished, while one part of all plans is looked at. */
     private final int[] least;
 
+    private int partsLeft;
+
     LaneBound(Model model, Windows windows, Stop stop) {
         this.model = model;
         this.stop = stop;
         this.windows = windows;
         open = openLanes();
         wanted = new boolean[1 << open.length][];
-        crews = model.problem.stages().stream()
-                .mapToInt(s -> s.crew())
-                .distinct()
-                .sorted()
-                .toArray();
-        hours = new long[crews.length][model.dayCount() + 1];
+        hours = new CrewHours(model);
         energy = new long[model.dayCount() + 1];
         addUp();
         last = new int[1 << open.length];
         Arrays.fill(last, -1);
         least = new int[model.laneIndex.size()];
     }
-
-    private int partsLeft;
 
     private int[] openLanes() {
         int[] lanes = new int[model.laneIndex.size()];
@@ -84,9 +78,6 @@ final class LaneBound {
     private void addUp() {
         for (int d = 0; d < model.dayCount(); d++) {
             var day = model.days.get(d);
-            for (int c = 0; c < crews.length; c++) {
-                hours[c][d + 1] = hours[c][d] + (day.people() >= crews[c] ? day.labourQuarters() : 0);
-            }
             energy[d + 1] =
                     energy[d] + day.harvestWattHours() + model.problem.site().generatorWattHoursPerDay();
         }
@@ -220,7 +211,7 @@ final class LaneBound {
         // others count as well where they have a deadline of their own
         boolean others = !Arrays.equals(deadlines, noDeadlines());
         boolean[] counts = others ? wanted(last.length - 1) : wanted(set);
-        for (int c = 0; c < crews.length; c++) {
+        for (int c = 0; c < hours.sizes(); c++) {
             if (overloaded(tight, counts, c)) {
                 return true;
             }
@@ -235,7 +226,7 @@ final class LaneBound {
     private boolean overloaded(Windows tight, boolean[] counts, int crew) {
         long[][] work = new long[model.dayCount()][];
         for (int s = 0; s < model.stageCount; s++) {
-            if (counts[s] && !model.stage(s).finished() && model.stage(s).crew() >= crews[crew]) {
+            if (counts[s] && !model.stage(s).finished() && model.stage(s).crew() >= hours.crew(crew)) {
                 add(
                         work,
                         first(tight, s),
@@ -243,7 +234,7 @@ final class LaneBound {
                         model.stage(s).labourQuarters());
             }
         }
-        return exceeds(work, (from, to) -> hours[crew][to + 1] - hours[crew][from]);
+        return exceeds(work, (from, to) -> hours.before(crew, to + 1) - hours.before(crew, from));
     }
 
     private boolean overloadedInEnergy(Windows tight, boolean[] counts) {

@@ -42,7 +42,6 @@ final class Prover {
     private Genes best;
     private Score bestScore;
     private boolean impossible;
-    private LaneBound.@Nullable Tight known;
 
     private Prover(Model model, Windows windows, Genes genes, Stop stop) {
         this.stop = stop;
@@ -84,7 +83,7 @@ final class Prover {
             impossible = true;
             return false;
         }
-        Answer answer = ask(windows, Answer.NO_LIMIT, work);
+        Answer answer = ask(windows, null, Answer.NO_LIMIT, work);
         impossible = answer.isImpossible(Answer.NO_LIMIT);
         return bestScore.unplaced() == 0;
     }
@@ -99,9 +98,10 @@ final class Prover {
     }
 
     private long look(int work) {
-        long limit = bestScore.first() - 1;
         if (style != Style.SOONEST) {
-            return SolverLibrary.isThere() ? ask(windows, limit, work).bound() : 0;
+            return SolverLibrary.isThere()
+                    ? ask(windows, null, bestScore.first() - 1, work).bound()
+                    : 0;
         }
         boolean rigid = Rigid.fits(model);
         LaneBound lanes = new LaneBound(model, windows, stop);
@@ -110,18 +110,17 @@ final class Prover {
             // the better the plan, the narrower the windows of what is better still
             anneal(1);
         }
-        limit = bestScore.first() - 1;
+        long limit = bestScore.first() - 1;
         if (stop.isStopped() || bound > limit) {
             return bound;
         }
         LaneBound.Tight tight = lanes.tightest(limit);
-        if (tight == null || windows.until(tight.latest()).areEmpty()) {
+        Windows within = tight == null ? null : windows.until(tight.latest());
+        if (within == null || within.areEmpty()) {
             return limit + 1;
         }
-        Windows within = windows.until(tight.latest());
         if (SolverLibrary.isThere() && within.places() <= PLACES_OF_USE) {
-            known = tight;
-            return Math.max(bound, ask(within, limit, work).bound());
+            return Math.max(bound, ask(within, tight, limit, work).bound());
         }
         anneal(work - 1);
         return bound;
@@ -130,22 +129,25 @@ final class Prover {
     private void anneal(int work) {
         long each = 1 + (long) model.stageCount * model.dayCount() + LINK_IN_STAGE_DAYS * model.linkCount();
         long plans = Math.min(MOST_PLANS_PER_WORK, STAGE_DAYS_PER_WORK / each) * work;
-        offer(new Annealing(model, windows, style, best, stop).best((int) Math.min(plans, Integer.MAX_VALUE)));
+        offer(new Annealing(model, windows, style, stop).from(best, (int) Math.min(plans, Integer.MAX_VALUE)));
     }
 
     /**
      * Asks the solver for the best within a limit and follows what it finds. Where single packs spoil that, a solution
      * that leaves them room may be built instead.
+     *
+     * @param known of the finishes of sets of subprojects; null for nothing
      */
-    private Answer ask(Windows tight, long limit, int work) {
-        Answer answer = solve(tight, limit, work, false);
+    private Answer ask(Windows within, LaneBound.@Nullable Tight known, long limit, int work) {
+        Answer answer = solve(within, known, limit, work, false);
         if (answer.guide() != null) {
             follow(answer.guide());
             boolean better =
                     bestScore.unplaced() > 0 || (limit < Answer.NO_LIMIT && bestScore.first() > answer.bound());
             Guide guide = better && !stop.isStopped()
                     ? solve(
-                                    tight,
+                                    within,
+                                    known,
                                     bestScore.unplaced() > 0 ? limit : Math.min(limit, bestScore.first() - 1),
                                     work,
                                     true)
@@ -158,14 +160,11 @@ final class Prover {
         return answer;
     }
 
-    private Answer solve(Windows tight, long limit, int work, boolean careful) {
+    private Answer solve(Windows within, LaneBound.@Nullable Tight known, long limit, int work, boolean careful) {
         if (!careful && Rigid.fits(model)) {
-            return new Rigid(model, tight).upTo(limit, work, stop);
+            return new Rigid(model, within).upTo(limit, work, stop);
         }
-        Relaxed relaxed = new Relaxed(model, tight, style, careful);
-        if (known != null && style == Style.SOONEST && !Boolean.getBoolean("noSets")) {
-            relaxed.finishesOfSets(known);
-        }
+        Relaxed relaxed = new Relaxed(model, within, style, known, careful);
         return relaxed.isTooLarge() ? Answer.NONE : relaxed.upTo(limit, work, stop);
     }
 

@@ -47,14 +47,17 @@ final class Relaxed {
     private final LinearExprBuilder aim = LinearExpr.newBuilder();
     private final boolean careful;
     private boolean impossible;
-    private LaneBound.@Nullable Tight known;
+    private final LaneBound.@Nullable Tight known;
 
     /**
      * @param windows those of plans that are better than the best one known
+     * @param known of the finishes of all plans that are asked for, of which the solver sees little by itself; null for
+     *     nothing
      * @param careful to keep a pack's room to spare on runs and under roof: its solutions can be built more often, but
      *     its bound holds of no plan
      */
-    Relaxed(Model model, Windows windows, Style style, boolean careful) {
+    Relaxed(Model model, Windows windows, Style style, LaneBound.@Nullable Tight known, boolean careful) {
+        this.known = known;
         this.careful = careful;
         this.model = model;
         this.windows = windows;
@@ -63,11 +66,6 @@ final class Relaxed {
         works = new BoolVar[model.stageCount][model.dayCount()];
         done = new BoolVar[model.stageCount][model.dayCount()];
         made = new BoolVar[model.tripCount()];
-    }
-
-    /** What is known of the finishes of all plans that are asked for; the solver sees little of it by itself. */
-    void finishesOfSets(LaneBound.Tight tight) {
-        known = tight;
     }
 
     /** How many places for work it would have. */

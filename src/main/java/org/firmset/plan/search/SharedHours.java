@@ -9,8 +9,7 @@ import java.util.List;
  */
 final class SharedHours {
     private final Model model;
-    private final int[] crews;
-    private final long[][] hours;
+    private final CrewHours hours;
     private final int[][] before;
     private final int[][] after;
     private final long[] onDay;
@@ -18,18 +17,7 @@ final class SharedHours {
     /** @param order stages, each after all stages before it */
     SharedHours(Model model, List<Integer> order) {
         this.model = model;
-        crews = model.problem.stages().stream()
-                .mapToInt(s -> s.crew())
-                .distinct()
-                .sorted()
-                .toArray();
-        hours = new long[crews.length][model.dayCount() + 1];
-        for (int c = 0; c < crews.length; c++) {
-            for (int d = 0; d < model.dayCount(); d++) {
-                var day = model.days.get(d);
-                hours[c][d + 1] = hours[c][d] + (day.people() >= crews[c] ? day.labourQuarters() : 0);
-            }
-        }
+        hours = new CrewHours(model);
         before = kin(order, false);
         after = kin(order.reversed(), true);
         onDay = new long[model.dayCount()];
@@ -71,8 +59,8 @@ final class SharedHours {
      */
     int earliest(int s, int[] firstDay, int own) {
         int latest = 0;
-        for (int crew = 0; crew < crews.length && latest < onDay.length; crew++) {
-            boolean ownCounts = own > 0 && model.stage(s).crew() >= crews[crew];
+        for (int crew = 0; crew < hours.sizes() && latest < onDay.length; crew++) {
+            boolean ownCounts = own > 0 && model.stage(s).crew() >= hours.crew(crew);
             latest = Math.max(latest, earliest(before[s], firstDay, ownCounts ? own : 0, crew));
         }
         return latest;
@@ -82,7 +70,7 @@ final class SharedHours {
         int least = onDay.length;
         int most = -1;
         for (int k : kin) {
-            if (model.stage(k).crew() >= crews[crew]) {
+            if (model.stage(k).crew() >= hours.crew(crew)) {
                 onDay[firstDay[k]] += model.stage(k).labourQuarters();
                 least = Math.min(least, firstDay[k]);
                 most = Math.max(most, firstDay[k]);
@@ -102,9 +90,9 @@ final class SharedHours {
 
     /** The first day, not before {@code known}, so that the days since {@code from} hold {@code sum}. */
     private int firstThatHolds(int crew, int from, long sum, int known) {
-        long wanted = hours[crew][from] + sum;
+        long wanted = hours.before(crew, from) + sum;
         int day = Math.max(known, from);
-        while (day < onDay.length && hours[crew][day + 1] < wanted) {
+        while (day < onDay.length && hours.before(crew, day + 1) < wanted) {
             day++;
         }
         return day;
@@ -118,8 +106,8 @@ final class SharedHours {
      */
     int latest(int s, int[] lastDay, int own) {
         int earliest = onDay.length - 1;
-        for (int crew = 0; crew < crews.length && earliest >= 0; crew++) {
-            boolean ownCounts = own > 0 && model.stage(s).crew() >= crews[crew];
+        for (int crew = 0; crew < hours.sizes() && earliest >= 0; crew++) {
+            boolean ownCounts = own > 0 && model.stage(s).crew() >= hours.crew(crew);
             earliest = Math.min(earliest, latest(after[s], lastDay, ownCounts ? own : 0, crew));
         }
         return earliest;
@@ -129,7 +117,7 @@ final class SharedHours {
         int least = onDay.length;
         int most = -1;
         for (int k : kin) {
-            if (model.stage(k).crew() >= crews[crew]) {
+            if (model.stage(k).crew() >= hours.crew(crew)) {
                 int day = Math.max(0, lastDay[k]);
                 onDay[day] += model.stage(k).labourQuarters();
                 least = Math.min(least, day);
@@ -149,9 +137,9 @@ final class SharedHours {
     }
 
     private int lastThatHolds(int crew, int until, long sum, int known) {
-        long wanted = hours[crew][until + 1] - sum;
+        long wanted = hours.before(crew, until + 1) - sum;
         int day = Math.min(known, until);
-        while (day >= 0 && hours[crew][day] > wanted) {
+        while (day >= 0 && hours.before(crew, day) > wanted) {
             day--;
         }
         return day;

@@ -6,24 +6,15 @@ import com.google.ortools.sat.CpSolverStatus;
 import java.time.Duration;
 import java.util.function.Function;
 import org.firmset.plan.Stop;
+import org.firmset.trade.takeoff.cutting.OneWorker;
 
-/**
- * One call of CP-SAT: one worker with a fixed seed and a measure of work instead of time, so that the same question has
- * the same answer on every machine.
- */
+/** One call of CP-SAT that can be stopped. */
 record Solving(CpSolver solver, CpSolverStatus status) {
     private static final Duration LOOK_EVERY = Duration.ofMillis(50);
 
     /** @param work how hard to look, in the solver's own units of about a second */
     static Solving of(CpModel asked, double work, Stop stop) {
-        CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setNumWorkers(1)
-                .setRandomSeed(1)
-                .setMaxDeterministicTime(work)
-                .setSymmetryLevel(0)
-                .setCpModelProbingLevel(1)
-                .setMaxPresolveIterations(1);
+        CpSolver solver = OneWorker.solver(work);
         if (stop.isStopped()) {
             return new Solving(solver, CpSolverStatus.MODEL_INVALID);
         }

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The earliest and latest each stage could lie if it had every site day to itself: waits, seasons, crews, pins and the
- * hours of single days are kept, sharing is not. No plan can be earlier than this.
+ * hours of single days are kept, sharing is not, unless {@link #sharing()} asks for it along chains. No plan can be
+ * earlier than this.
  */
 final class Windows {
     static final int NONE = Integer.MAX_VALUE;

@@ -19,12 +19,11 @@ final class Restraints {
     private static final long LONG_MILLIMETRES = 3048;
 
     static final List<String> CAUTIONS = List.of(
-            "General reminders only: sticker, maker, scale and the law come first.",
             "People and wet sand count: stay under sticker, axle and tyre limits; make another run instead.",
             "Nothing may move in a hard stop: block it, tie it, cover loose material, and look at the ties again after a"
                     + " few miles.",
             "Heavy things low, near the axle and level across; nothing on top of what stands upright.",
-            "Weigh the first loads axle by axle: these are sums, not a scale.");
+            "Weigh the first loads axle by axle: these are sums; sticker, maker, scale and the law come first.");
 
     private Restraints() {}
 

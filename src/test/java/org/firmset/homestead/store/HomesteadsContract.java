@@ -9,6 +9,7 @@ import jakarta.persistence.PersistenceException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -107,6 +108,20 @@ abstract class HomesteadsContract {
                     Stream.concat(RICH.pins().stream(), RICH.pins().stream()).toList());
             Kept kept = homesteads.add(doubled);
             assertThat(found(kept)).isEqualTo(doubled);
+        }
+
+        @Test
+        void keepsThatNobodyNeedMeetADelivery() {
+            Homestead unmet = RecordTree.with(
+                    RICH,
+                    "suppliers",
+                    RICH.suppliers().stream()
+                            .map(s -> RecordTree.with(
+                                    s,
+                                    "delivery",
+                                    RecordTree.with(Objects.requireNonNull(s.delivery()), "attended", false)))
+                            .toList());
+            assertThat(found(homesteads.add(unmet))).isEqualTo(unmet).isNotEqualTo(RICH);
         }
 
         @Test

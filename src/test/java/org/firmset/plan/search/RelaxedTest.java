@@ -18,7 +18,7 @@ class RelaxedTest {
     private static Answer any(PlanningProblem problem) {
         assertThat(SolverLibrary.isThere()).isTrue();
         Model model = new Model(problem);
-        return new Relaxed(model, new Windows(model), model.style, false).upTo(Answer.NO_LIMIT, 1, new Stop());
+        return new Relaxed(model, new Windows(model), model.style, null, false).upTo(Answer.NO_LIMIT, 1, new Stop());
     }
 
     /** A quarter of the work uses up the whole first pack, so that the rest needs less than its share. */

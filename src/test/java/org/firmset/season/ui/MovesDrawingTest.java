@@ -11,6 +11,7 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Style;
+import org.firmset.season.Reports;
 import org.firmset.season.SeasonPlanner;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.SideBySide;
@@ -63,21 +64,7 @@ class MovesDrawingTest {
                     s.slackTrips(),
                     s.critical()));
         }
-        return new SeasonReport(
-                r.homestead(),
-                r.statusDate(),
-                r.style(),
-                r.finish(),
-                r.tripCount(),
-                r.runCount(),
-                r.costs(),
-                r.withoutPrice(),
-                r.best(),
-                r.subprojects(),
-                r.trips(),
-                stages,
-                r.waits(),
-                r.criticalPaths());
+        return Reports.withStages(r, stages);
     }
 
     private static List<Element> elements(Element in, String tag, String look) {

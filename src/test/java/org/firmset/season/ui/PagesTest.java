@@ -129,14 +129,7 @@ class PagesTest extends SpringBrowserlessTest {
 
     @Test
     void twoPlansAreSetSideBySideInTablesAndDrawn() {
-        navigate("start", com.vaadin.flow.component.html.Div.class);
-        test(find(Button.class).withText("Open the demo").single()).click();
-        UUID opened = homesteads.opened().orElseThrow();
-        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
-        until(() -> {
-            seasons.endLook(opened);
-            return !seasons.state(opened).isLooking();
-        });
+        openTheDemoAndEndTheLook();
         navigate("season/compare", com.vaadin.flow.component.html.Div.class);
         assertThat(title()).isEqualTo("Two plans side by side");
         test(find(Button.class).withText("Set side by side").single()).click();
@@ -154,14 +147,7 @@ class PagesTest extends SpringBrowserlessTest {
 
     @Test
     void theLoadsOfATripAreDrawnWithLimitsAndTellWhatAChangeOnTheDayMeans() {
-        navigate("start", com.vaadin.flow.component.html.Div.class);
-        test(find(Button.class).withText("Open the demo").single()).click();
-        UUID opened = homesteads.opened().orElseThrow();
-        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
-        until(() -> {
-            seasons.endLook(opened);
-            return !seasons.state(opened).isLooking();
-        });
+        UUID opened = openTheDemoAndEndTheLook();
         String trip = seasons.latest(opened)
                 .orElseThrow()
                 .season()
@@ -213,6 +199,18 @@ class PagesTest extends SpringBrowserlessTest {
         return find(ListItem.class).all().stream()
                 .map(li -> li.getElement().getTextRecursively())
                 .toList();
+    }
+
+    private UUID openTheDemoAndEndTheLook() {
+        navigate("start", com.vaadin.flow.component.html.Div.class);
+        test(find(Button.class).withText("Open the demo").single()).click();
+        UUID opened = homesteads.opened().orElseThrow();
+        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
+        until(() -> {
+            seasons.endLook(opened);
+            return !seasons.state(opened).isLooking();
+        });
+        return opened;
     }
 
     /** What comes from the background is shown when the page is looked at again. */

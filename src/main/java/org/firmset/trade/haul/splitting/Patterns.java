@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.firmset.trade.takeoff.cutting.OneWorker;
 
 /**
  * All full loads that one run can have, where a run takes so few packs that they can be counted, and the fewest of them that
@@ -106,7 +107,7 @@ final class Patterns {
         LinearExpr sum = LinearExpr.sum(times);
         model.addLinearConstraint(sum, least, runs - 1L);
         model.minimize(sum);
-        CpSolver solver = Together.solver(work);
+        CpSolver solver = OneWorker.solver(work);
         CpSolverStatus status = solver.solve(model);
         return switch (status) {
             case INFEASIBLE -> new Answer(List.of(), runs);

@@ -8,6 +8,7 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
 import java.util.List;
+import org.firmset.trade.takeoff.cutting.OneWorker;
 import org.jspecify.annotations.Nullable;
 
 /** CP-SAT's side of splitting: one worker, a fixed seed and work instead of time, so that every machine answers alike. */
@@ -38,7 +39,7 @@ final class Together {
         IntVar runs = model.newIntVar(0, pieces.packs(), "");
         load(model, LinearExpr.newBuilder().add(runs).build(), pieces.packs(), new ArrayList<>(), null);
         model.minimize(runs);
-        CpSolver solver = solver(Math.min(MOST_BOUND_WORK, workLeft));
+        CpSolver solver = OneWorker.solver(Math.min(MOST_BOUND_WORK, workLeft));
         return switch (solver.solve(model)) {
             case OPTIMAL, FEASIBLE -> (int) Math.ceil(solver.bestObjectiveBound() - 1e-6);
             // numbers too great for the solver, or out of work: the simple bounds still serve
@@ -68,7 +69,7 @@ final class Together {
             model.addEquality(packed[k], pieces.wanted[k]);
         }
         heaviestFirst(model, counts);
-        CpSolver solver = solver(workLeft * part);
+        CpSolver solver = OneWorker.solver(workLeft * part);
         CpSolverStatus status = solver.solve(model);
         workLeft -= solver.response().getDeterministicTime();
         boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
@@ -146,17 +147,5 @@ final class Together {
             holds.add(hold);
         }
         return holds;
-    }
-
-    static CpSolver solver(double work) {
-        CpSolver solver = new CpSolver();
-        solver.getParameters()
-                .setNumWorkers(1)
-                .setRandomSeed(1)
-                .setMaxDeterministicTime(work)
-                .setSymmetryLevel(0)
-                .setCpModelProbingLevel(1)
-                .setMaxPresolveIterations(1);
-        return solver;
     }
 }
