@@ -1,6 +1,7 @@
 package org.firmset.homestead;
 
 import org.firmset.measure.Described;
+import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
 import org.jspecify.annotations.Nullable;
 
@@ -13,4 +14,23 @@ public record Conditions(
         Temperature hottestDay,
 
         @Described("It needs a dry day; checked before departure.")
-        boolean dryDay) {}
+        boolean dryDay,
+
+        @Described("The usual day of the date must be at least so warm; left out for no limit.") @Nullable
+        Temperature coldestDay,
+
+        @Described(value = "The wind may not be stronger; left out for no limit.", least = "0 m/s", most = "60 m/s")
+        @Nullable
+        Speed mostWind,
+
+        @Described(value = "The ground may not be frozen.", usual = "false")
+        boolean unfrozenGround,
+
+        @Described(
+                value =
+                        "The plan uses no day on which the odds of fit weather are less than so many percent; left out for"
+                                + " any.",
+                least = "1",
+                most = "99")
+        @Nullable
+        Integer leastOdds) {}

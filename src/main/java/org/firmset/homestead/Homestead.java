@@ -46,7 +46,10 @@ public record Homestead(
         @Described("Decisions the plan must keep.") List<Pin> pins,
 
         @Described("Quantities worked out from dimensions, and the stages that take their needs from them.")
-        List<Takeoff> takeoffs) {
+        List<Takeoff> takeoffs,
+
+        @Described("Water on site; left out when it is no matter.") @Nullable
+        WaterStore water) {
 
     public Homestead {
         people = List.copyOf(people);
@@ -65,7 +68,7 @@ public record Homestead(
 
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
-        return with(changed, takeoffs);
+        return with(place, changed, takeoffs);
     }
 
     /** The vehicle the trips are made with; empty when it names one that is not there. */
@@ -78,17 +81,22 @@ public record Homestead(
         return trailers.stream().filter(t -> t.key().equals(travel.trailer())).findFirst();
     }
 
-    /** The same with other takeoffs. */
-    public Homestead withTakeoffs(List<Takeoff> changed) {
-        return with(stages, changed);
+    /** The same at another place, or the same place told otherwise. */
+    public Homestead withPlace(Place changed) {
+        return with(changed, stages, takeoffs);
     }
 
-    private Homestead with(List<Stage> newStages, List<Takeoff> newTakeoffs) {
+    /** The same with other takeoffs. */
+    public Homestead withTakeoffs(List<Takeoff> changed) {
+        return with(place, stages, changed);
+    }
+
+    private Homestead with(Place newPlace, List<Stage> newStages, List<Takeoff> newTakeoffs) {
         return new Homestead(
                 name,
                 units,
                 currency,
-                place,
+                newPlace,
                 travel,
                 openDates,
                 people,
@@ -105,6 +113,7 @@ public record Homestead(
                 storage,
                 stock,
                 pins,
-                newTakeoffs);
+                newTakeoffs,
+                water);
     }
 }

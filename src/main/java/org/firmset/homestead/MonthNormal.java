@@ -2,8 +2,11 @@ package org.firmset.homestead;
 
 import java.math.BigDecimal;
 import org.firmset.measure.Described;
+import org.firmset.measure.Length;
 import org.firmset.measure.Measured;
+import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
+import org.jspecify.annotations.Nullable;
 
 @Described("What one month is usually like at the place.")
 public record MonthNormal(
@@ -17,7 +20,17 @@ public record MonthNormal(
         BigDecimal wetDays,
 
         @Described(value = "Sun energy on the panels in hours of full sun a day.", least = "0", most = "14")
-        BigDecimal sunHours) {
+        BigDecimal sunHours,
+
+        @Described(
+                value = "Rain and melted snow of the month; left out when not known.",
+                least = "0 mm",
+                most = "3000 mm")
+        @Nullable
+        Length rain,
+
+        @Described(value = "Mean wind; left out when not known.", least = "0 m/s", most = "40 m/s") @Nullable
+        Speed wind) {
     public MonthNormal {
         wetDays = Measured.normal(wetDays);
         sunHours = Measured.normal(sunHours);

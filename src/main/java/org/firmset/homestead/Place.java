@@ -32,11 +32,29 @@ public record Place(
         Mass trackLimit,
 
         @Described("Months in which the track is too soft for any truck.")
-        List<Month> softMonths) {
+        List<Month> softMonths,
+
+        @Described("Hills and trees that hide the sun; level ground all around where none is written.")
+        List<HorizonSector> horizon,
+
+        @Described("A forecast, day after day without a gap; it goes before the normals on its days.")
+        List<ForecastDay> forecast) {
     public Place {
         latitude = Measured.normal(latitude);
         longitude = Measured.normal(longitude);
         climate = List.copyOf(climate);
         softMonths = List.copyOf(softMonths);
+        horizon = List.copyOf(horizon);
+        forecast = List.copyOf(forecast);
+    }
+
+    /** The same with other monthly normals. */
+    public Place withClimate(List<MonthNormal> changed) {
+        return new Place(latitude, longitude, timeZone, changed, trackLimit, softMonths, horizon, forecast);
+    }
+
+    /** The same with another forecast. */
+    public Place withForecast(List<ForecastDay> changed) {
+        return new Place(latitude, longitude, timeZone, climate, trackLimit, softMonths, horizon, changed);
     }
 }

@@ -1,11 +1,14 @@
 package org.firmset.homestead;
 
+import java.math.BigDecimal;
 import org.firmset.measure.Described;
 import org.firmset.measure.Energy;
+import org.firmset.measure.Measured;
 import org.firmset.measure.Power;
+import org.firmset.measure.Temperature;
 import org.jspecify.annotations.Nullable;
 
-@Described("Battery and panels on site. The battery is full when a trip begins.")
+@Described("Battery and panels on site.")
 public record PowerKit(
         @Described(value = "What the battery holds when full.", least = "0 Wh", most = "1000 kWh")
         Energy capacity,
@@ -20,4 +23,70 @@ public record PowerKit(
         int yieldPercent,
 
         @Described("A generator besides; left out for none.") @Nullable
-        Generator generator) {}
+        Generator generator,
+
+        @Described("What the battery is made of; left out when it gives the same in the cold.") @Nullable
+        BatteryKind kind,
+
+        @Described(
+                value = "Percent that stays in the battery of what charges it; left out for all.",
+                least = "1",
+                most = "100")
+        @Nullable
+        Integer chargePercent,
+
+        @Described(
+                value = "Percent that comes out of what is taken from the battery; left out for all.",
+                least = "1",
+                most = "100")
+        @Nullable
+        Integer dischargePercent,
+
+        @Described(
+                value = "Below this the battery may not be charged; left out when it may at any temperature.",
+                least = "-60 degC",
+                most = "60 degC")
+        @Nullable
+        Temperature leastChargeTemperature,
+
+        @Described("The inverter; left out when tools run on the battery without loss or limit.") @Nullable
+        Inverter inverter,
+
+        @Described(
+                value = "What is drawn all day and night, as by a refrigerator; left out for nothing.",
+                least = "0 W",
+                most = "50 kW")
+        @Nullable
+        Power baseLoad,
+
+        @Described(
+                value = "Degrees from lying flat (0) to standing upright (90), for the shape of the day only, since sun"
+                        + " hours are those on the panels; left out for the size of the latitude.",
+                least = "0",
+                most = "90")
+        @Nullable
+        BigDecimal panelTilt,
+
+        @Described(
+                value = "Where the panels look, in degrees clockwise from true north, for the shape of the day only;"
+                        + " left out when they look to the equator.",
+                least = "0",
+                most = "360")
+        @Nullable
+        BigDecimal panelDirection,
+
+        @Described(value = "Where battery and panels are between trips.", usual = "charged-at-home")
+        BetweenTrips between,
+
+        @Described(
+                value = "Count on so little sun that only so many days in a hundred have less; left out to count on the"
+                        + " mean.",
+                least = "1",
+                most = "50")
+        @Nullable
+        Integer poorDayPercent) {
+    public PowerKit {
+        panelTilt = panelTilt == null ? null : Measured.normal(panelTilt);
+        panelDirection = panelDirection == null ? null : Measured.normal(panelDirection);
+    }
+}

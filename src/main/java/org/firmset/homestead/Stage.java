@@ -5,6 +5,7 @@ import java.util.List;
 import org.firmset.measure.Described;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
+import org.firmset.measure.Volume;
 import org.jspecify.annotations.Nullable;
 
 @Described("One piece of work done on site.")
@@ -61,11 +62,25 @@ public record Stage(
         Progress progress,
 
         @Described("Anything worth remembering on site; left out for nothing.") @Nullable
-        String note) {
+        String note,
+
+        @Described("How long which tools run; what it draws by the hour comes on top.")
+        List<ToolTime> toolTimes,
+
+        @Described(value = "It may go on by head-lamp when it is dark.", usual = "false")
+        boolean headLamp,
+
+        @Described(
+                value = "Water it takes for mixing, curing and cleaning; left out for none.",
+                least = "0 L",
+                most = "1000 m3")
+        @Nullable
+        Volume water) {
     public Stage {
         tools = List.copyOf(tools);
         needs = List.copyOf(needs);
         hazards = List.copyOf(hazards);
+        toolTimes = List.copyOf(toolTimes);
     }
 
     /** The same with other needs. */
@@ -88,6 +103,9 @@ public record Stage(
                 changed,
                 hazards,
                 progress,
-                note);
+                note,
+                toolTimes,
+                headLamp,
+                water);
     }
 }

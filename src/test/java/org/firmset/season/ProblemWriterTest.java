@@ -31,8 +31,9 @@ class ProblemWriterTest {
 
     @Test
     void only_a_tool_that_stays_all_day_is_counted() {
-        List<Tool> tools =
-                List.of(new Tool("mixer", "Mixer", 2, null, true), new Tool("level", "Level", 1, null, false));
+        List<Tool> tools = List.of(
+                new Tool("mixer", "Mixer", 2, null, true, 100, null),
+                new Tool("level", "Level", 1, null, false, 100, null));
         PlanningProblem problem = written(with(PLACE, "tools", tools)
                 .withStages(List.of(
                         stage("slab", "level", "mixer"), stage("wall", "mixer", "mixer"), stage("fence", "level"))));
@@ -87,6 +88,9 @@ class ProblemWriterTest {
                 List.of(),
                 List.of(),
                 null,
+                null,
+                List.of(),
+                false,
                 null);
     }
 }

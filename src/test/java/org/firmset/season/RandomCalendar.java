@@ -37,7 +37,7 @@ record RandomCalendar(OpenDates openDates, LocalDate first, LocalDate last, List
                 removed.addAll(dice.some(dates, 3));
             }
         }
-        return new RandomCalendar(new OpenDates(rules, added, removed), first, last, dates);
+        return new RandomCalendar(new OpenDates(rules, added, removed, null), first, last, dates);
     }
 
     private static List<OpenRule> rules(Dice dice, Size size, LocalDate first, LocalDate last, List<Person> people) {

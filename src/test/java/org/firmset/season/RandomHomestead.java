@@ -72,7 +72,8 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
                 new Storage(Volume.ofCubicMetres(dice.between(0, 12) / 2.0)),
                 supplies.stock(),
                 work.pins(),
-                List.of());
+                List.of(),
+                null);
     }
 
     private static List<Person> people(Dice dice, Size size) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Month;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.firmset.homestead.BetweenTrips;
 import org.firmset.homestead.Generator;
 import org.firmset.homestead.MonthNormal;
 import org.firmset.homestead.Place;
@@ -43,8 +44,10 @@ record RandomKit(
                         "Mixer",
                         dice.between(1, 3),
                         dice.chance(70) ? Power.ofWatts(550) : null,
-                        dice.chance(40)),
-                new Tool("level", "Level", 1, null, dice.chance(30)));
+                        dice.chance(40),
+                        100,
+                        null),
+                new Tool("level", "Level", 1, null, dice.chance(30), 100, null));
         return new RandomKit(
                 place(dice),
                 travel(dice, size, vehicle, trailers),
@@ -70,7 +73,9 @@ record RandomKit(
                 climate,
                 // a truck of 12 t with the heaviest pack of 2.5 t still comes
                 dice.chance(40) ? Mass.ofKilograms(dice.between(14_500, 18_000)) : null,
-                dice.chance(30) ? dice.some(List.of(Month.values()), 11) : List.of());
+                dice.chance(30) ? dice.some(List.of(Month.values()), 11) : List.of(),
+                List.of(),
+                List.of());
     }
 
     private static List<MonthNormal> climate(Dice dice) {
@@ -83,7 +88,9 @@ record RandomKit(
                             celsius(mean + swing * wave + 6),
                             celsius(mean + swing * wave - 6),
                             tenths(6 + 2 * wave),
-                            tenths(4 + 2.5 * wave));
+                            tenths(4 + 2.5 * wave),
+                            null,
+                            null);
                 })
                 .toList();
     }
@@ -144,13 +151,25 @@ record RandomKit(
                 dice.between(0, 50),
                 Power.ofWatts(dice.between(0, 1500)),
                 dice.between(40, 95),
-                dice.chance(40) ? generator(dice) : null);
+                dice.chance(40) ? generator(dice) : null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                BetweenTrips.CHARGED_AT_HOME,
+                null);
     }
 
     private static Generator generator(Dice dice) {
         return new Generator(
                 Power.ofWatts(dice.between(300, 3000)),
                 new Hours(dice.between(0, 24)),
-                Cash.ofCents(dice.between(0, 200), RandomHomestead.CURRENCY));
+                Cash.ofCents(dice.between(0, 200), RandomHomestead.CURRENCY),
+                null,
+                8);
     }
 }

@@ -96,7 +96,10 @@ final class RandomWork {
                 needs(),
                 dice.chance(20) ? dice.some(List.of(Hazard.values()), 3) : List.of(),
                 dice.chance(number <= 2 ? 30 : 5) ? progress(labour) : null,
-                dice.chance(10) ? "Mind the cable,\n\tsay \"clear\" — grüß Gott." : null);
+                dice.chance(10) ? "Mind the cable,\n\tsay \"clear\" — grüß Gott." : null,
+                List.of(),
+                false,
+                null);
     }
 
     private Hours labour(StageLayout layout) {
@@ -144,7 +147,11 @@ final class RandomWork {
         return new Conditions(
                 dice.chance(70) ? Temperature.ofCelsius(dice.between(-8, 5)) : null,
                 dice.chance(50) ? Temperature.ofCelsius(dice.between(26, 40)) : null,
-                dice.chance(50));
+                dice.chance(50),
+                null,
+                null,
+                false,
+                null);
     }
 
     private List<Need> needs() {

@@ -183,7 +183,8 @@ abstract class SeasonsContract {
                                 h.storage(),
                                 h.stock(),
                                 h.pins(),
-                                h.takeoffs()));
+                                h.takeoffs(),
+                                h.water()));
         assertThat(refused).isInstanceOf(Changes.Change.Refused.class);
         assertThat(kept().version()).isEqualTo(version);
     }

@@ -42,6 +42,9 @@ final class StageCopies {
                 s.needs(),
                 s.hazards(),
                 s.progress(),
-                s.note());
+                s.note(),
+                s.toolTimes(),
+                s.headLamp(),
+                s.water());
     }
 }

@@ -33,6 +33,9 @@ public final class HomesteadRules {
                         CalendarRules.faults(homestead),
                         StageRules.faults(homestead),
                         KitRules.faults(homestead),
+                        SkyRules.faults(homestead.place()),
+                        PowerRules.faults(homestead),
+                        ToolTimeRules.faults(homestead),
                         DeliveryRules.faults(homestead),
                         TakeoffRules.faults(homestead))
                 .flatMap(List::stream)

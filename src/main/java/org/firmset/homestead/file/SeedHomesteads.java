@@ -53,7 +53,7 @@ public final class SeedHomesteads {
                 name,
                 units,
                 currency,
-                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of()),
+                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of(), List.of(), List.of()),
                 new Travel(
                         Length.ofMetres(100_000),
                         Hours.ofWhole(2),
@@ -74,7 +74,8 @@ public final class SeedHomesteads {
                                 Hours.ofWhole(8),
                                 List.of(FIRST_PERSON))),
                         List.of(),
-                        List.of()),
+                        List.of(),
+                        null),
                 List.of(new Person(FIRST_PERSON, "First builder", Mass.ofKilograms(90), 100)),
                 List.of(),
                 List.of(),
@@ -101,6 +102,7 @@ public final class SeedHomesteads {
                 new Storage(Volume.ofCubicMetres(1)),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                null);
     }
 }

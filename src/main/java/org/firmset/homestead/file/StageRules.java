@@ -4,22 +4,27 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Pin;
 import org.firmset.homestead.Progress;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.StageLayout;
 import org.firmset.measure.Hours;
+import org.firmset.measure.Temperature;
 import org.jspecify.annotations.Nullable;
 
 /** Stages do not contradict themselves. */
 final class StageRules {
+    private final boolean climateKnown;
     private final List<Fault> faults = new ArrayList<>();
 
-    private StageRules() {}
+    private StageRules(boolean climateKnown) {
+        this.climateKnown = climateKnown;
+    }
 
     static List<Fault> faults(Homestead homestead) {
-        StageRules rules = new StageRules();
+        StageRules rules = new StageRules(!homestead.place().climate().isEmpty());
         List<Stage> stages = homestead.stages();
         for (int i = 0; i < stages.size(); i++) {
             rules.check(stages.get(i), "/stages/" + i);
@@ -36,6 +41,9 @@ final class StageRules {
         checkBlocks(stage, pointer);
         checkDates(stage, pointer);
         checkNeeds(stage, pointer);
+        if (stage.conditions() != null) {
+            checkConditions(stage.conditions(), pointer + "/conditions");
+        }
         if (stage.progress() != null) {
             checkProgress(stage.progress(), stage.labour(), pointer + "/progress");
         }
@@ -84,6 +92,25 @@ final class StageRules {
                         "is needed twice by the same stage",
                         "Add the packs up in one need");
             }
+        }
+    }
+
+    private void checkConditions(Conditions conditions, String pointer) {
+        @Nullable Temperature coldest = conditions.coldestDay();
+        @Nullable Temperature hottest = conditions.hottestDay();
+        if (coldest != null && hottest != null && coldest.value().compareTo(hottest.value()) > 0) {
+            refuse(
+                    pointer + "/coldestDay",
+                    coldest.toString(),
+                    "is over the hottest day " + hottest,
+                    "Write the lower of the two here");
+        }
+        if (conditions.leastOdds() != null && !climateKnown) {
+            refuse(
+                    pointer + "/leastOdds",
+                    conditions.leastOdds() + " %",
+                    "cannot be reckoned without the climate of the place",
+                    "Write the twelve months in /place/climate, or leave the odds out");
         }
     }
 

@@ -5,12 +5,14 @@ import jakarta.persistence.Converter;
 import java.math.BigDecimal;
 import java.time.MonthDay;
 import java.util.function.Function;
+import org.firmset.measure.Area;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Power;
+import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
 import org.firmset.measure.Volume;
 import org.jspecify.annotations.Nullable;
@@ -77,6 +79,20 @@ final class Converters {
     static final class OfTemperature extends OfMeasured<Temperature> {
         OfTemperature() {
             super(Temperature::new);
+        }
+    }
+
+    @Converter(autoApply = true)
+    static final class OfArea extends OfMeasured<Area> {
+        OfArea() {
+            super(Area::new);
+        }
+    }
+
+    @Converter(autoApply = true)
+    static final class OfSpeed extends OfMeasured<Speed> {
+        OfSpeed() {
+            super(Speed::new);
         }
     }
 

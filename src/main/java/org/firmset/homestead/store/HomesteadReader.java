@@ -27,7 +27,11 @@ final class HomesteadReader {
                 homestead.currency(),
                 homestead.place(),
                 requireNonNull(rows.travel()).toRecord(),
-                new OpenDates(records(OpenRuleRow.class), records(AddedDateRow.class), homestead.removedDates()),
+                new OpenDates(
+                        records(OpenRuleRow.class),
+                        records(AddedDateRow.class),
+                        homestead.removedDates(),
+                        homestead.routine()),
                 records(PersonRow.class),
                 records(SubprojectRow.class),
                 records(StageRow.class),
@@ -42,7 +46,8 @@ final class HomesteadReader {
                 homestead.storage(),
                 records(StockLotRow.class),
                 records(PinRow.class),
-                records(TakeoffRow.class));
+                records(TakeoffRow.class),
+                homestead.water());
     }
 
     private <T, R extends Row<T>> List<T> records(Class<R> type) {

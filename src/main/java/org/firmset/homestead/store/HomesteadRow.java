@@ -17,11 +17,13 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.firmset.homestead.DayRoutine;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Place;
 import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.Storage;
+import org.firmset.homestead.WaterStore;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Mass;
 import org.firmset.measure.UnitSystem;
@@ -74,6 +76,16 @@ class HomesteadRow {
     private List<Month> softMonths = new ArrayList<>();
 
     @ElementCollection
+    @CollectionTable(name = "horizon_sector", joinColumns = @JoinColumn(name = "homestead_id"))
+    @OrderColumn(name = "position")
+    private List<HorizonColumns> horizon = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "forecast_day", joinColumns = @JoinColumn(name = "homestead_id"))
+    @OrderColumn(name = "position")
+    private List<ForecastColumns> forecast = new ArrayList<>();
+
+    @ElementCollection
     @CollectionTable(name = "removed_date", joinColumns = @JoinColumn(name = "homestead_id"))
     @OrderColumn(name = "position")
     @Column(name = "removed_on")
@@ -85,6 +97,10 @@ class HomesteadRow {
     private @Nullable PowerColumns power;
 
     private @Nullable SpendingColumns spendingLimit;
+
+    private @Nullable RoutineColumns routine;
+
+    private @Nullable WaterColumns water;
 
     protected HomesteadRow() {}
 
@@ -109,6 +125,8 @@ class HomesteadRow {
         power = PowerColumns.of(record.power(), this);
         spendingLimit = SpendingColumns.of(record.spendingLimit(), this);
         Row.refill(removedDates, record.openDates().removed());
+        routine = RoutineColumns.of(record.openDates().routine());
+        water = WaterColumns.of(record.water());
         lieAt(record.place());
     }
 
@@ -120,6 +138,8 @@ class HomesteadRow {
         Row.refill(climate, place.climate().stream().map(MonthColumns::of).toList());
         trackLimit = place.trackLimit();
         Row.refill(softMonths, place.softMonths());
+        Row.refill(horizon, place.horizon().stream().map(HorizonColumns::of).toList());
+        Row.refill(forecast, place.forecast().stream().map(ForecastColumns::of).toList());
     }
 
     UUID id() {
@@ -153,7 +173,9 @@ class HomesteadRow {
                 timeZone,
                 climate.stream().map(MonthColumns::toRecord).toList(),
                 trackLimit,
-                softMonths);
+                softMonths,
+                horizon.stream().map(HorizonColumns::toRecord).toList(),
+                forecast.stream().map(ForecastColumns::toRecord).toList());
     }
 
     List<LocalDate> removedDates() {
@@ -172,6 +194,16 @@ class HomesteadRow {
     @Nullable
     SpendingLimit spendingLimit() {
         return spendingLimit == null ? null : spendingLimit.toRecord(this);
+    }
+
+    @Nullable
+    DayRoutine routine() {
+        return routine == null ? null : routine.toRecord();
+    }
+
+    @Nullable
+    WaterStore water() {
+        return water == null ? null : water.toRecord();
     }
 
     /** The amount without its currency, which the homestead keeps once for all. */

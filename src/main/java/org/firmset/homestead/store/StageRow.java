@@ -21,6 +21,7 @@ import org.firmset.homestead.Stage;
 import org.firmset.homestead.StageLayout;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
+import org.firmset.measure.Volume;
 import org.jspecify.annotations.Nullable;
 
 @Entity
@@ -76,6 +77,16 @@ class StageRow extends KeyedRow<Stage> {
     private @Nullable ProgressColumns progress;
     private @Nullable String note;
 
+    @ElementCollection
+    @CollectionTable(name = "stage_tool_time", joinColumns = @JoinColumn(name = "stage_id"))
+    @OrderColumn(name = "position")
+    private List<ToolTimeColumns> toolTimes = new ArrayList<>();
+
+    private boolean headLamp;
+
+    @Column(name = "water_m3")
+    private @Nullable Volume water;
+
     protected StageRow() {}
 
     StageRow(Slot slot, Stage record, Named named) {
@@ -99,6 +110,13 @@ class StageRow extends KeyedRow<Stage> {
         conditions = ConditionsColumns.of(record.conditions());
         progress = ProgressColumns.of(record.progress());
         note = record.note();
+        headLamp = record.headLamp();
+        water = record.water();
+        refill(
+                toolTimes,
+                record.toolTimes().stream()
+                        .map(t -> ToolTimeColumns.of(t, named))
+                        .toList());
         refill(tools, record.tools().stream().map(named::tool).toList());
         refill(
                 needs,
@@ -128,6 +146,9 @@ class StageRow extends KeyedRow<Stage> {
                 needs.stream().map(NeedColumns::toRecord).toList(),
                 hazards,
                 progress == null ? null : progress.toRecord(),
-                note);
+                note,
+                toolTimes.stream().map(ToolTimeColumns::toRecord).toList(),
+                headLamp,
+                water);
     }
 }

@@ -3,6 +3,7 @@ package org.firmset.homestead.store;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Table;
+import java.math.BigDecimal;
 import org.firmset.homestead.Tool;
 import org.firmset.measure.Power;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,8 @@ class ToolRow extends KeyedRow<Tool> {
     private @Nullable Power draw;
 
     private boolean allDay;
+    private int dutyPercent;
+    private @Nullable BigDecimal surgeFactor;
 
     protected ToolRow() {}
 
@@ -33,10 +36,12 @@ class ToolRow extends KeyedRow<Tool> {
         count = record.count();
         draw = record.draw();
         allDay = record.allDay();
+        dutyPercent = record.dutyPercent();
+        surgeFactor = record.surgeFactor();
     }
 
     @Override
     Tool toRecord() {
-        return new Tool(key(), name, count, draw, allDay);
+        return new Tool(key(), name, count, draw, allDay, dutyPercent, surgeFactor);
     }
 }

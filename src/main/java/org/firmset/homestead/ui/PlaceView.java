@@ -17,12 +17,15 @@ import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import com.vaadin.flow.server.streams.DownloadResponse;
 import java.io.ByteArrayInputStream;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Place;
 import org.firmset.homestead.file.HomesteadFile;
 import org.firmset.homestead.part.Part;
+import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.store.Listed;
@@ -41,6 +44,7 @@ class PlaceView extends Div implements BeforeEnterObserver {
             "vehicles",
             "trailers",
             "power",
+            "water",
             "storage",
             "tools",
             "materials",
@@ -50,9 +54,13 @@ class PlaceView extends Div implements BeforeEnterObserver {
             "pins");
 
     private final Homesteads homesteads;
+    private final Changes changes;
+    private final Clock clock;
 
-    PlaceView(Homesteads homesteads) {
+    PlaceView(Homesteads homesteads, Changes changes, Clock clock) {
         this.homesteads = homesteads;
+        this.changes = changes;
+        this.clock = clock;
         addClassName("fs-place");
     }
 
@@ -63,8 +71,12 @@ class PlaceView extends Div implements BeforeEnterObserver {
             event.forwardTo(HomesteadPages.START);
             return;
         }
+        showAgain(kept.get());
+    }
+
+    private void showAgain(Kept kept) {
         removeAll();
-        show(kept.get());
+        show(kept);
     }
 
     private void show(Kept kept) {
@@ -72,12 +84,13 @@ class PlaceView extends Div implements BeforeEnterObserver {
         add(new H1(homestead.name()));
         Div sections = new Div();
         sections.addClassName("fs-sections");
-        PARTS.stream().map(Lists::part).flatMap(Optional::stream).forEach(p -> sections.add(section(p, homestead)));
+        PARTS.stream().map(Lists::part).flatMap(Optional::stream).forEach(p -> sections.add(section(p, kept)));
         sections.add(file(homestead), others(kept));
         add(sections);
     }
 
-    private static Section section(Part part, Homestead homestead) {
+    private Section section(Part part, Kept kept) {
+        Homestead homestead = kept.homestead();
         Section section =
                 new Section(new H2(part.label()), new Paragraph(part.described().value()));
         if (part.list()) {
@@ -92,6 +105,10 @@ class PlaceView extends Div implements BeforeEnterObserver {
             section.add(list, new Anchor(HomesteadPages.add(part.name()), "Add"));
         } else {
             section.add(summary(part, homestead), new Anchor("edit/" + part.name(), "Change"));
+        }
+        if (part.type() == Place.class) {
+            section.add(new SkyImport(
+                    changes, kept, clock, () -> homesteads.find(kept.id()).ifPresent(this::showAgain)));
         }
         return section;
     }

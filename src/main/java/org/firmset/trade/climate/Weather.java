@@ -46,12 +46,13 @@ public final class Weather {
         if (said.isPresent()) {
             ForecastDay day = said.get();
             double wet = day.rainPercent() / 100.0;
+            Double saidSun = day.sunHours();
             return new WeatherDay(
                     date,
                     new Bell(day.highCelsius(), FORECAST_DEVIATION_CELSIUS),
                     new Bell(day.lowCelsius(), FORECAST_DEVIATION_CELSIUS),
                     wet,
-                    SunSpread.USUAL.meanHours(sunHours, wetDays.wetOdds(date), wet),
+                    saidSun != null ? saidSun : SunSpread.USUAL.meanHours(sunHours, wetDays.wetOdds(date), wet),
                     day.windMetresPerSecond(),
                     true);
         }

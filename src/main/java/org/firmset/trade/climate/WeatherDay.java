@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param high how the day's highest temperature may fall, in degrees Celsius
  * @param low how its lowest may
  * @param wetOdds odds of rain or snow, 0 to 1
- * @param sunHours sun energy in mean, in hours of full sun: that of the climate, less where a forecast says more rain
+ * @param sunHours sun energy in mean, in hours of full sun: as a forecast says, or that of the climate,
+ *     less where a forecast says more rain
  * @param windMetresPerSecond mean wind; null when not known
  * @param forecast whether a forecast said so, or only the climate
  */

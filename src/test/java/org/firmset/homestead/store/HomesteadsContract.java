@@ -320,7 +320,8 @@ abstract class HomesteadsContract {
         @Test
         void forAValueThatCannotBeIsRefusedByTheDatabaseItself() {
             Storage lessThanNothing = new Storage(Volume.ofCubicMetres(-1));
-            Place beyondThePole = new Place(new BigDecimal("90.1"), BigDecimal.ZERO, "UTC", List.of(), null, List.of());
+            Place beyondThePole = new Place(
+                    new BigDecimal("90.1"), BigDecimal.ZERO, "UTC", List.of(), null, List.of(), List.of(), List.of());
             assertThatThrownBy(() -> homesteads.add(RecordTree.with(PLAIN, "storage", lessThanNothing)))
                     .isInstanceOf(PersistenceException.class);
             assertThatThrownBy(() -> homesteads.add(RecordTree.with(PLAIN, "place", beyondThePole)))

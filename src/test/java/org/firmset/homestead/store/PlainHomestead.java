@@ -40,9 +40,9 @@ final class PlainHomestead {
                 "Plain",
                 UnitSystem.METRIC,
                 "CHF",
-                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of()),
+                new Place(BigDecimal.ZERO, BigDecimal.ZERO, "UTC", List.of(), null, List.of(), List.of(), List.of()),
                 new Travel(NO_LENGTH, Hours.NONE, Hours.NONE, NOTHING, NOTHING, "truck", null, 0, Hours.NONE, NOTHING),
-                new OpenDates(List.of(), List.of(), List.of()),
+                new OpenDates(List.of(), List.of(), List.of(), null),
                 List.of(),
                 List.of(new Subproject("water", "Water", NOTHING, 1, null)),
                 List.of(stage("roof"), stage("footings")),
@@ -56,7 +56,7 @@ final class PlainHomestead {
                                 0,
                                 List.of(),
                                 new DeliveryTerms(NOTHING, MASSLESS, 0, List.of(), null, null, null, false, null))),
-                List.of(new Tool("mixer", "Mixer", 1, null, false)),
+                List.of(new Tool("mixer", "Mixer", 1, null, false, 100, null)),
                 List.of(new Vehicle(
                         "truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null, null, null, null,
                         null)),
@@ -66,12 +66,13 @@ final class PlainHomestead {
                 new Storage(NO_ROOM),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                null);
     }
 
     private static Stage stage(String key) {
         // the roof has conditions that demand nothing, the footings have none: these must not become the same
-        Conditions conditions = key.equals("roof") ? new Conditions(null, null, false) : null;
+        Conditions conditions = key.equals("roof") ? new Conditions(null, null, false, null, null, false, null) : null;
         return new Stage(
                 key,
                 "Stage",
@@ -90,6 +91,9 @@ final class PlainHomestead {
                 List.of(),
                 List.of(),
                 null,
+                null,
+                List.of(),
+                false,
                 null);
     }
 }

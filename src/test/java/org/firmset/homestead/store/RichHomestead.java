@@ -10,15 +10,21 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.firmset.homestead.AddedDate;
 import org.firmset.homestead.Axles;
+import org.firmset.homestead.BatteryKind;
+import org.firmset.homestead.BetweenTrips;
 import org.firmset.homestead.CementClass;
 import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Cure;
+import org.firmset.homestead.DayRoutine;
 import org.firmset.homestead.Deck;
 import org.firmset.homestead.DeliveryTerms;
+import org.firmset.homestead.ForecastDay;
 import org.firmset.homestead.Generator;
 import org.firmset.homestead.Given;
 import org.firmset.homestead.Hazard;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.HorizonSector;
+import org.firmset.homestead.Inverter;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.MonthNormal;
 import org.firmset.homestead.Need;
@@ -42,17 +48,21 @@ import org.firmset.homestead.Supplier;
 import org.firmset.homestead.Supply;
 import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
+import org.firmset.homestead.ToolTime;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Travel;
 import org.firmset.homestead.Vehicle;
 import org.firmset.homestead.Wait;
 import org.firmset.homestead.WaitKind;
+import org.firmset.homestead.WaterStore;
+import org.firmset.measure.Area;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Length;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Power;
+import org.firmset.measure.Speed;
 import org.firmset.measure.Temperature;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Volume;
@@ -94,7 +104,14 @@ final class RichHomestead {
                 List.of(
                         new Pin("walls", List.of(DAY.plusDays(8), DAY.plusDays(7)), "the neighbour lends a hand"),
                         new Pin("footings", List.of(DAY, DAY.plusDays(1)), "the mixer is rented")),
-                List.of(takeoff("cap", 1), takeoff("fill", 2)));
+                List.of(takeoff("cap", 1), takeoff("fill", 2)),
+                new WaterStore(
+                        Volume.ofCubicMetres(1.1),
+                        Volume.ofCubicMetres(0.35),
+                        Area.ofSquareMetres(22.5),
+                        79,
+                        Volume.ofCubicMetres(0.019),
+                        Mass.ofKilograms(1.3)));
     }
 
     private static Takeoff takeoff(String key, int i) {
@@ -113,7 +130,9 @@ final class RichHomestead {
                         Temperature.ofCelsius(month + 10.5),
                         Temperature.ofCelsius(month - 20.25),
                         new BigDecimal(month + ".50"),
-                        new BigDecimal("1." + (month + 10))))
+                        new BigDecimal("1." + (month + 10)),
+                        Length.ofMetres(0.031 + month / 1000.0),
+                        Speed.ofMetresPerSecond(2.1 + month)))
                 .toList();
         return new Place(
                 new BigDecimal("44.123456780"),
@@ -121,7 +140,23 @@ final class RichHomestead {
                 "America/Denver",
                 climate,
                 Mass.ofKilograms(18_143.6948),
-                List.of(Month.APRIL, Month.MARCH));
+                List.of(Month.APRIL, Month.MARCH),
+                List.of(sector(300, 45, "12.5"), sector(120, 140, "7.25")),
+                List.of(forecast(2), forecast(1)));
+    }
+
+    private static HorizonSector sector(int from, int to, String elevation) {
+        return new HorizonSector(BigDecimal.valueOf(from), BigDecimal.valueOf(to), new BigDecimal(elevation));
+    }
+
+    private static ForecastDay forecast(int i) {
+        return new ForecastDay(
+                DAY.plusDays(i),
+                Temperature.ofCelsius(14.5 + i),
+                Temperature.ofCelsius(-1.5 - i),
+                60 + i,
+                new BigDecimal("3.2" + i),
+                Speed.ofMetresPerSecond(5.5 + i));
     }
 
     private static Travel travel() {
@@ -144,7 +179,8 @@ final class RichHomestead {
                 List.of(
                         new AddedDate(DAY.plusDays(40), new Hours(31), List.of("zoe", "abe")),
                         new AddedDate(DAY.plusDays(39), new Hours(30), List.of("abe", "zoe"))),
-                List.of(DAY.plusDays(14), DAY.plusDays(13)));
+                List.of(DAY.plusDays(14), DAY.plusDays(13)),
+                new DayRoutine(6, new Hours(5)));
     }
 
     private static OpenRule openRule(String key, int i) {
@@ -180,11 +216,23 @@ final class RichHomestead {
                 new SeasonWindow(MonthDay.of(10, 1 + i), MonthDay.of(2, 29)),
                 DAY.plusDays(i),
                 DAY.plusDays(200 + i),
-                new Conditions(Temperature.ofCelsius(-2.5 - i), Temperature.ofCelsius(33.1 + i), true),
+                new Conditions(
+                        Temperature.ofCelsius(-2.5 - i),
+                        Temperature.ofCelsius(33.1 + i),
+                        true,
+                        Temperature.ofCelsius(4.4 + i),
+                        Speed.ofMetresPerSecond(8.8 + i),
+                        true,
+                        55 + i),
                 List.of(new Need("rebar", 11 + i), new Need("cement", 21 + i)),
                 List.of(Hazard.values()).reversed(),
                 new Progress(DAY.plusDays(1), new Hours(3 + i), DAY.plusDays(2 + i)),
-                "Mind the step.\nAnd the other one, %d.".formatted(i));
+                "Mind the step.\nAnd the other one, %d.".formatted(i),
+                List.of(
+                        new ToolTime("vibrator", new BigDecimal("12.5" + i), "rebar"),
+                        new ToolTime("mixer", new BigDecimal("3.5" + i), "cement")),
+                true,
+                Volume.ofCubicMetres(0.44 + i));
     }
 
     private static List<Wait> waits() {
@@ -239,7 +287,7 @@ final class RichHomestead {
     }
 
     private static Tool tool(String key, int i) {
-        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), true);
+        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), true, 50 + i, new BigDecimal("2." + i));
     }
 
     private static Vehicle vehicle(String key, int i) {
@@ -293,7 +341,17 @@ final class RichHomestead {
                 20,
                 Power.ofWatts(800.25),
                 71,
-                new Generator(Power.ofWatts(2200), new Hours(17), usd("0.62")));
+                new Generator(Power.ofWatts(2200), new Hours(17), usd("0.62"), new BigDecimal("0.55"), 9),
+                BatteryKind.LITHIUM,
+                97,
+                96,
+                Temperature.ofCelsius(0.5),
+                new Inverter(Power.ofWatts(2000), Power.ofWatts(4000), 91),
+                Power.ofWatts(12.5),
+                new BigDecimal("38.5"),
+                new BigDecimal("172.5"),
+                BetweenTrips.PANELS_LEFT_OUT,
+                25);
     }
 
     private static Money usd(String amount) {

@@ -27,7 +27,7 @@ class WeatherTest {
     }
 
     private static ForecastDay forecast(LocalDate date, int rainPercent) {
-        return new ForecastDay(date, 15, 1, rainPercent, 8.0);
+        return new ForecastDay(date, 15, 1, rainPercent, 8.0, null);
     }
 
     @ParameterizedTest(name = "{0} deviations from the mean: {1} (table of the normal distribution)")
@@ -184,13 +184,13 @@ class WeatherTest {
         @Test
         void refuses_a_low_over_the_high_and_chances_beyond_100() {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> new ForecastDay(DAY, 5, 6, 0, null))
+                    .isThrownBy(() -> new ForecastDay(DAY, 5, 6, 0, null, null))
                     .withMessageStartingWith("lowCelsius [6.0]");
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> new ForecastDay(DAY, 5, 4, 101, null))
+                    .isThrownBy(() -> new ForecastDay(DAY, 5, 4, 101, null, null))
                     .withMessageStartingWith("rainPercent [101.0]");
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> new ForecastDay(DAY, 5, 4, 10, -1.0))
+                    .isThrownBy(() -> new ForecastDay(DAY, 5, 4, 10, -1.0, null))
                     .withMessageStartingWith("windMetresPerSecond");
         }
     }
