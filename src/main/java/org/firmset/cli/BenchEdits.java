@@ -87,6 +87,7 @@ final class BenchEdits {
                 s.leastBlockQuarters(),
                 s.mostBlockQuarters(),
                 s.wattHoursPerHour(),
+                s.needsLight(),
                 s.shut(),
                 s.needs(),
                 s.tools(),

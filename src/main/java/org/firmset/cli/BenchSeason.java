@@ -7,12 +7,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.firmset.plan.DayPower;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
@@ -33,6 +35,17 @@ import org.firmset.trade.haul.Rig;
 final class BenchSeason {
     private static final LocalDate STATUS = LocalDate.of(2027, 3, 1);
     private static final int USABLE_WATT_HOURS = 2_400;
+    private static final PowerSupply BATTERY = new PowerSupply(USABLE_WATT_HOURS, 100, 100, PowerSupply.Generator.NONE);
+    /** 900 Wh, the most around noon. */
+    private static final DayPower SUNNY = new DayPower(
+            List.of(
+                    0L, 0L, 0L, 0L, 0L, 0L, 0L, 20L, 50L, 80L, 100L, 120L, 130L, 120L, 100L, 80L, 60L, 40L, 0L, 0L, 0L,
+                    0L, 0L, 0L),
+            0,
+            0,
+            true,
+            7);
+
     private static final String BAG = "bag";
     private static final String PIECE = "piece";
 
@@ -76,7 +89,7 @@ final class BenchSeason {
                         STATUS.plusDays(14),
                         EnumSet.allOf(DayOfWeek.class),
                         15_000)),
-                new Site(1_500_000, USABLE_WATT_HOURS, 0, 0, List.of()),
+                new Site(1_500_000, BATTERY, List.of()),
                 List.of(),
                 List.of(),
                 null,
@@ -105,6 +118,7 @@ final class BenchSeason {
                 4,
                 Stage.NO_LIMIT,
                 random.nextInt(4) == 0 ? Math.min(100 + random.nextInt(250), USABLE_WATT_HOURS * 4L / labour) : 0,
+                true,
                 List.of(),
                 needs,
                 List.of(),
@@ -158,8 +172,8 @@ final class BenchSeason {
             int people = random.nextInt(6) == 0 ? 1 : 2;
             LocalDate date = saturday.plusWeeks(t);
             List<SiteDay> days = List.of(
-                    new SiteDay(date, 24 * people, people, 900),
-                    new SiteDay(date.plusDays(1), 24 * people, people, 900));
+                    new SiteDay(date, 24 * people, people, SUNNY),
+                    new SiteDay(date.plusDays(1), 24 * people, people, SUNNY));
             trips.add(new Trip("t" + t, days, rig, 9_000, 1, 8, 2_500));
         }
         return trips;

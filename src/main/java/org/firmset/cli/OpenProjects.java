@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.firmset.plan.DayPower;
 import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Shut;
 import org.firmset.plan.Site;
@@ -207,7 +209,7 @@ final class OpenProjects {
                 waits,
                 List.of(),
                 List.of(),
-                new Site(0, 0, 0, 0, List.of()),
+                new Site(0, PowerSupply.NONE, List.of()),
                 List.of(),
                 IntStream.range(0, there.length)
                         .mapToObj(r -> new Tool("r" + r, "Resource " + (r + 1), there[r]))
@@ -244,6 +246,7 @@ final class OpenProjects {
                 1,
                 1,
                 0,
+                false,
                 id.equals(first(job)) ? shut(job) : List.of(),
                 List.of(),
                 tools,
@@ -294,7 +297,21 @@ final class OpenProjects {
     private void mark(Lag lag, boolean[] cut) {
         String id = "mark-" + lag.from() + "-" + lag.to();
         stages.add(new Stage(
-                id, "Mark", MARKS, 1, 1, Layout.UNBROKEN_DAYS, 1, 1, 0, List.of(), List.of(), List.of(), null, null));
+                id,
+                "Mark",
+                MARKS,
+                1,
+                1,
+                Layout.UNBROKEN_DAYS,
+                1,
+                1,
+                0,
+                false,
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                null));
         int days = lag.least() - (cut[lag.from()] ? 0 : days(lag.from()) - 1);
         waits.add(wait(first(lag.from()), id, days, days));
         waits.add(wait(first(lag.to()), id, 0, Wait.NO_LIMIT));
@@ -306,7 +323,7 @@ final class OpenProjects {
 
     private Trip calendar() {
         List<SiteDay> days = IntStream.range(0, horizon)
-                .mapToObj(d -> new SiteDay(START.plusDays(d), jobs.size(), 1, 0))
+                .mapToObj(d -> new SiteDay(START.plusDays(d), jobs.size(), 1, DayPower.DARK))
                 .toList();
         return new Trip("t", days, new Rig("none", "None", List.of(), List.of()), 0, 0, 0, 0);
     }

@@ -6,22 +6,37 @@ import java.util.List;
  * What the place itself limits.
  *
  * @param dryStorageMillilitres room that stays dry overnight
- * @param usableWattHours energy between the battery's floor and full
- * @param generatorWattHoursPerDay the most a generator may give on one day; 0 for no generator
- * @param generatorCentsPerKilowattHour fuel for one kWh
+ * @param power battery and generator
  * @param stock what is on site at the status date
  */
-public record Site(
-        long dryStorageMillilitres,
-        long usableWattHours,
-        long generatorWattHoursPerDay,
-        long generatorCentsPerKilowattHour,
-        List<StockLot> stock) {
+public record Site(long dryStorageMillilitres, PowerSupply power, List<StockLot> stock) {
     public Site {
         stock = List.copyOf(stock);
         Require.notNegative(dryStorageMillilitres, "dryStorageMillilitres", "the", "site");
-        Require.notNegative(usableWattHours, "usableWattHours", "the", "site");
-        Require.notNegative(generatorWattHoursPerDay, "generatorWattHoursPerDay", "the", "site");
-        Require.notNegative(generatorCentsPerKilowattHour, "generatorCentsPerKilowattHour", "the", "site");
+    }
+
+    /** The most a generator may give on one day, in Wh; 0 for no generator. */
+    public long generatorWattHoursPerDay() {
+        return power.generator().wattHoursPerDay();
+    }
+
+    /** Fuel for one kWh of a generator. */
+    public long generatorCentsPerKilowattHour() {
+        return power.generator().centsPerKilowattHour();
+    }
+
+    /** The same with other room that stays dry. */
+    public Site withDryStorage(long millilitres) {
+        return new Site(millilitres, power, stock);
+    }
+
+    /** The same with other power. */
+    public Site withPower(PowerSupply changed) {
+        return new Site(dryStorageMillilitres, changed, stock);
+    }
+
+    /** The same with other stock. */
+    public Site withStock(List<StockLot> changed) {
+        return new Site(dryStorageMillilitres, power, changed);
     }
 }

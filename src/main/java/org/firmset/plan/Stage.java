@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param leastBlockQuarters the least labour worth starting on one day; 0 for no limit
  * @param mostBlockQuarters the most labour the stage can take on one day; {@link #NO_LIMIT} for none
  * @param wattHoursPerHour energy for each hour of labour
+ * @param needsLight whether it can be done by daylight only
  * @param shut dates on which it may not work: season, conditions, papers
  * @param tools what it keeps in use on every day it works
  * @param startedOn when its first work was done, if that lies before the status date
@@ -28,6 +29,7 @@ public record Stage(
         int leastBlockQuarters,
         int mostBlockQuarters,
         long wattHoursPerHour,
+        boolean needsLight,
         List<Shut> shut,
         List<Need> needs,
         List<ToolUse> tools,
@@ -140,6 +142,7 @@ public record Stage(
                     leastBlockQuarters,
                     mostBlockQuarters,
                     wattHoursPerHour,
+                    needsLight,
                     shut,
                     needs,
                     tools,

@@ -13,6 +13,7 @@ import org.firmset.trade.haul.Rig;
  * @param mostExtraRuns how many runs from site to yard and back the trip may add
  * @param extraRunQuarters labour one extra run takes from the first day, in quarter-hours
  * @param extraRunCents what one extra run costs
+ * @param startWattHours what is in the battery when work may begin on the first day; as much as it holds when this is more
  */
 public record Trip(
         String id,
@@ -21,7 +22,11 @@ public record Trip(
         long cents,
         int mostExtraRuns,
         int extraRunQuarters,
-        long extraRunCents) {
+        long extraRunCents,
+        long startWattHours) {
+    /** In place of a charge: the battery is full. */
+    public static final long FULL = Long.MAX_VALUE;
+
     public Trip {
         days = List.copyOf(days);
         Require.that(!days.isEmpty(), "days [] of trip [%s] must hold at least one site day", id);
@@ -37,6 +42,19 @@ public record Trip(
         Require.notNegative(mostExtraRuns, "mostExtraRuns", "trip", id);
         Require.notNegative(extraRunQuarters, "extraRunQuarters", "trip", id);
         Require.notNegative(extraRunCents, "extraRunCents", "trip", id);
+        Require.notNegative(startWattHours, "startWattHours", "trip", id);
+    }
+
+    /** A trip that begins with a full battery. */
+    public Trip(
+            String id,
+            List<SiteDay> days,
+            Rig rig,
+            long cents,
+            int mostExtraRuns,
+            int extraRunQuarters,
+            long extraRunCents) {
+        this(id, days, rig, cents, mostExtraRuns, extraRunQuarters, extraRunCents, FULL);
     }
 
     public LocalDate firstDate() {
@@ -45,5 +63,20 @@ public record Trip(
 
     public LocalDate lastDate() {
         return days.getLast().date();
+    }
+
+    /** The same with other days. */
+    public Trip withDays(List<SiteDay> changed) {
+        return new Trip(id, changed, rig, cents, mostExtraRuns, extraRunQuarters, extraRunCents, startWattHours);
+    }
+
+    /** The same with another rig. */
+    public Trip withRig(Rig changed) {
+        return new Trip(id, days, changed, cents, mostExtraRuns, extraRunQuarters, extraRunCents, startWattHours);
+    }
+
+    /** The same with another number of extra runs. */
+    public Trip withMostExtraRuns(int changed) {
+        return new Trip(id, days, rig, cents, changed, extraRunQuarters, extraRunCents, startWattHours);
     }
 }

@@ -17,12 +17,19 @@
  *       no wait at all allows the same date. The stage after starts on or before F + {@link Wait#mostDays()}, unless it
  *       had started before the status date; what is recorded as finished is never judged.
  *   <li><b>Site days.</b> Blocks on a date and the labour of extra runs on it are together not over
- *       {@link SiteDay#labourQuarters()}. No stage works with fewer {@link SiteDay#people()} present than its
+ *       {@link SiteDay#labourQuarters()}; blocks of stages that {@linkplain Stage#needsLight() need light} are together not over
+ *       {@link SiteDay#lightQuarters()}. No stage works with fewer {@link SiteDay#people()} present than its
  *       {@link Stage#crew()}, and none on a date on which it is {@link Stage#shut() shut}.
- *   <li><b>Power.</b> A trip starts with {@link Site#usableWattHours()}. Each site day of the trip adds its harvest and
- *       generator energy and takes the energy of its blocks; the result must not be under zero, and what is over the
- *       usable capacity is lost before the next day. Generator energy of a day is not over
- *       {@link Site#generatorWattHoursPerDay()}.
+ *   <li><b>Power.</b> A trip's battery begins with {@link Trip#startWattHours()}, at most full, at the hour from which work
+ *       may draw on its first day, and is judged to the midnight after the last block that draws; a trip without such a block
+ *       is not. The blocks of a day that draw are done one after another from {@link DayPower#workFromHour()} on, the one
+ *       that draws most first, four quarter-hours an hour for each of the people; what midnight cuts off counts in the hour
+ *       before it. In every hour sun and generator bring and base and work draw, evenly: what is over is stored at
+ *       {@link PowerSupply#chargePercent()}, rounded down, up to full, and only where the day {@linkplain
+ *       DayPower#charges() charges}; what is short comes out at {@link PowerSupply#dischargePercent()}, rounded up, both to
+ *       quarters of a watt-hour. Before and after every hour no less than {@link DayPower#floorWattHours()} is left. The
+ *       generator runs at its rating from its hour on, on the first day not before the trip begins, until it has given what the plan says for the day, which is not over
+ *       {@link PowerSupply.Generator#wattHoursPerDay()}.
  *   <li><b>Runs.</b> A trip has at most one arrival run and at most {@link Trip#mostExtraRuns()} extra runs, all on its
  *       first date. Every pack is carried whole in a bay that is long enough; no bay is over its volume; every
  *       {@link MassLimit} of the trip's rig holds. A delivery is for a site day of its trip, at most one for each offer

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.firmset.homestead.DeliveryTerms;
+import org.firmset.homestead.Generator;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Supplier;
@@ -19,10 +20,12 @@ import org.firmset.measure.Hours;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Volume;
+import org.firmset.plan.DayPower;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Material;
 import org.firmset.plan.Pin;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.SpendingLimit;
@@ -123,20 +126,25 @@ public final class ProblemWriter {
                     + (i == days.size() - 1 ? homestead.travel().lostLeaving() : Hours.NONE).quarters();
             int each = Math.max(0, day.siteHours().quarters() - lost);
             int shares = day.people().stream().mapToInt(p -> p.workShare()).sum();
-            result.add(new SiteDay(day.date(), each * shares / 100, day.people().size(), harvest(day.date())));
+            result.add(new SiteDay(day.date(), each * shares / 100, day.people().size(), power(day.date())));
         }
         return result;
     }
 
-    private long harvest(LocalDate date) {
+    private DayPower power(LocalDate date) {
         PowerKit power = homestead.power();
-        return power == null
-                ? 0
-                : climate.map(c -> (long) Sun.wattHours(
-                                power.panels().value().doubleValue(),
-                                c.sunHours().on(date),
-                                power.yieldPercent()))
-                        .orElse(0L);
+        if (power == null) {
+            return DayPower.DARK;
+        }
+        long harvest = climate.map(c -> (long) Sun.wattHours(
+                        power.panels().value().doubleValue(), c.sunHours().on(date), power.yieldPercent()))
+                .orElse(0L);
+        List<Long> hours = new ArrayList<>();
+        for (int h = 0; h < 24; h++) {
+            hours.add(h >= 8 && h < 16 ? harvest / 8 : 0);
+        }
+        long floor = Math.ceilDiv(wattHours(power.capacity()) * power.floorPercent(), 100);
+        return new DayPower(hours, 0, floor, true, 7);
     }
 
     private Material material(org.firmset.homestead.Material material) {
@@ -207,18 +215,22 @@ public final class ProblemWriter {
                 .toList();
         long dry = millilitres(homestead.storage().dryVolume());
         PowerKit power = homestead.power();
-        if (power == null) {
-            return new Site(dry, 0, 0, 0, stock);
+        return new Site(dry, power == null ? PowerSupply.NONE : supply(power), stock);
+    }
+
+    private static PowerSupply supply(PowerKit power) {
+        return new PowerSupply(wattHours(power.capacity()), 100, 100, generator(power.generator()));
+    }
+
+    private static PowerSupply.Generator generator(@Nullable Generator generator) {
+        if (generator == null) {
+            return PowerSupply.Generator.NONE;
         }
-        long usable = wattHours(power.capacity()) * (100 - power.floorPercent()) / 100;
-        var generator = power.generator();
-        long perDay = generator == null
-                ? 0
-                : generator.power().value().longValue()
-                        * generator.hoursPerDay().quarters()
-                        / 4;
-        long cost = generator == null ? 0 : Cash.cents(generator.costPerKilowattHour());
-        return new Site(dry, usable, perDay, cost, stock);
+        long watts = generator.power().value().longValue();
+        int from = 8;
+        long perDay =
+                Math.min(watts * (24 - from), watts * generator.hoursPerDay().quarters() / 4);
+        return new PowerSupply.Generator(watts, perDay, from, Cash.cents(generator.costPerKilowattHour()));
     }
 
     private static long wattHours(Energy energy) {

@@ -53,6 +53,7 @@ final class StageWriter {
                 stage.energyPerHour() == null
                         ? 0
                         : stage.energyPerHour().value().longValue(),
+                true,
                 shut(stage),
                 needsLeft(stage, done),
                 stage.tools().stream()

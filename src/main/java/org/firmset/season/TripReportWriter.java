@@ -22,6 +22,8 @@ import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Trip;
 import org.firmset.plan.WorkBlock;
+import org.firmset.plan.check.Charging;
+import org.firmset.plan.check.TripCharge;
 import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.MassLimit;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,7 @@ final class TripReportWriter {
     private final Map<String, String> subprojectNames;
     private final Map<String, org.firmset.homestead.Material> materials;
     private final DeliveryMoney deliveries;
+    private final Charging charging;
     private int number;
 
     TripReportWriter(Homestead homestead, PlanningProblem problem, SeasonPlan plan, List<SeasonReport.WaitPart> waits) {
@@ -47,6 +50,7 @@ final class TripReportWriter {
         this.problem = problem;
         this.plan = plan;
         this.waits = waits;
+        charging = new Charging(problem, plan.schedule());
         deliveries = new DeliveryMoney(problem);
         blocksByDate = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::date));
         blocksByStage = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::stage));
@@ -152,20 +156,19 @@ final class TripReportWriter {
                 stage.hazards());
     }
 
-    /** In percent of what may be used; the same sum as the rule: harvest and generator in, work out, full at most. */
+    /** In percent of what may be used at that hour of the trip. */
     private @Nullable Integer batteryLow(Trip trip) {
-        long usable = problem.site().usableWattHours();
-        if (usable == 0) {
-            return null;
-        }
-        long charge = usable;
-        long low = usable;
-        for (SiteDay day : trip.days()) {
-            charge += day.harvestWattHours() + generator.getOrDefault(day.date(), 0L) - energy(day.date());
-            low = Math.min(low, charge);
-            charge = Math.min(charge, usable);
-        }
-        return Math.toIntExact(Math.max(0, low) * 100 / usable);
+        long capacity = problem.site().power().capacityWattHours();
+        return charging.on(trip)
+                .lowest()
+                .map(hour -> percentLeft(hour, capacity))
+                .orElse(null);
+    }
+
+    private static @Nullable Integer percentLeft(TripCharge.Hour hour, long capacity) {
+        long usable = capacity - TripCharge.Hour.wattHours(hour.floor());
+        long left = Math.max(0, TripCharge.Hour.wattHours(hour.left()));
+        return usable <= 0 ? null : Math.toIntExact(left * 100 / usable);
     }
 
     private SeasonReport.RunPart run(Run run, Trip trip) {

@@ -32,8 +32,7 @@ public final class Problems {
     private @Nullable SpendingLimit spending;
     private int weight = 1;
     private long dryStorageMillilitres = 1_000_000;
-    private long usableWattHours = 2_000;
-    private long generatorWattHoursPerDay = 0;
+    private PowerSupply power = new PowerSupply(2_000, 100, 100, PowerSupply.Generator.NONE);
 
     private Problems() {}
 
@@ -139,18 +138,28 @@ public final class Problems {
         return this;
     }
 
+    /** Without losses. */
     public Problems battery(long wattHours) {
-        usableWattHours = wattHours;
+        power = new PowerSupply(wattHours, 100, 100, power.generator());
         return this;
     }
 
+    /** All of it can be had in the hour from 7:00, when work begins; a kWh costs 60 cents. */
     public Problems generator(long wattHoursPerDay) {
-        generatorWattHoursPerDay = wattHoursPerDay;
+        return power(new PowerSupply(
+                power.capacityWattHours(),
+                100,
+                100,
+                new PowerSupply.Generator(wattHoursPerDay, wattHoursPerDay, 7, 60)));
+    }
+
+    public Problems power(PowerSupply supply) {
+        power = supply;
         return this;
     }
 
     public PlanningProblem build() {
-        Site site = new Site(dryStorageMillilitres, usableWattHours, generatorWattHoursPerDay, 60, stock);
+        Site site = new Site(dryStorageMillilitres, power, stock);
         List<Subproject> subprojects = new ArrayList<>(others);
         subprojects.addFirst(new Subproject(SUBPROJECT, name(SUBPROJECT), weight, null));
         return new PlanningProblem(

@@ -15,6 +15,7 @@ public final class StageDraft {
     private int leastBlock = 0;
     private int mostBlock = Stage.NO_LIMIT;
     private long wattHoursPerHour = 0;
+    private boolean needsLight = true;
     private final List<Shut> shut = new ArrayList<>();
     private final List<Need> needs = new ArrayList<>();
     private final List<ToolUse> tools = new ArrayList<>();
@@ -58,6 +59,12 @@ public final class StageDraft {
         return this;
     }
 
+    /** It may go on by head-lamp. */
+    public StageDraft byHeadLamp() {
+        needsLight = false;
+        return this;
+    }
+
     public StageDraft shut(String from, String to, String why) {
         shut.add(new Shut(LocalDate.parse(from), LocalDate.parse(to), why));
         return this;
@@ -94,6 +101,7 @@ public final class StageDraft {
                 leastBlock,
                 mostBlock,
                 wattHoursPerHour,
+                needsLight,
                 shut,
                 needs,
                 tools,

@@ -1,8 +1,10 @@
 package org.firmset.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.firmset.trade.haul.Bay;
 import org.firmset.trade.haul.MassLimit;
@@ -26,6 +28,9 @@ public final class TripDraft {
     private Rig rig = PICKUP;
     private int mostExtraRuns = 0;
     private int extraRunQuarters = 0;
+    private int light = Integer.MAX_VALUE;
+    private long start = Trip.FULL;
+    private UnaryOperator<DayPower> power = p -> p;
 
     TripDraft(String id, LocalDate firstDate, int days) {
         this.id = id;
@@ -44,9 +49,27 @@ public final class TripDraft {
         return this;
     }
 
-    /** Sun of the first day, the second, ...; none on the days that are not named. */
+    /** Sun of the first day, the second, ..., all in the hour from 7:00, when work begins; none on the days that are not named. */
     public TripDraft sun(long... wattHours) {
         harvest = wattHours.clone();
+        return this;
+    }
+
+    /** What sun and battery of every day are changed to. */
+    public TripDraft power(UnaryOperator<DayPower> of) {
+        power = of;
+        return this;
+    }
+
+    /** How much of the labour of each day lies in daylight. */
+    public TripDraft light(int quartersEach) {
+        light = quartersEach;
+        return this;
+    }
+
+    /** In the battery when it begins. */
+    public TripDraft startsWith(long wattHours) {
+        start = wattHours;
         return this;
     }
 
@@ -63,10 +86,13 @@ public final class TripDraft {
 
     Trip trip() {
         List<SiteDay> siteDays = IntStream.range(0, days).mapToObj(this::day).toList();
-        return new Trip(id, siteDays, rig, 10_000, mostExtraRuns, extraRunQuarters, 2_000);
+        return new Trip(id, siteDays, rig, 10_000, mostExtraRuns, extraRunQuarters, 2_000, start);
     }
 
     private SiteDay day(int index) {
-        return new SiteDay(firstDate.plusDays(index), quarters, people, index < harvest.length ? harvest[index] : 0);
+        List<Long> sun = new ArrayList<>(DayPower.DARK.sunWatts());
+        sun.set(DayPower.DARK.workFromHour(), index < harvest.length ? harvest[index] : 0);
+        DayPower dark = new DayPower(sun, 0, 0, true, DayPower.DARK.workFromHour());
+        return new SiteDay(firstDate.plusDays(index), quarters, Math.min(light, quarters), people, power.apply(dark));
     }
 }

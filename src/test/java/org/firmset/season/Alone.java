@@ -10,6 +10,7 @@ import org.firmset.plan.Layout;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
+import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
 
 /** When each stage could be done if it had every site day to itself; no plan can be sooner. */
@@ -109,7 +110,25 @@ final class Alone {
     }
 
     private int takes(Stage stage, SiteDay day) {
-        int most = Math.min(day.labourQuarters(), stage.mostBlockQuarters());
+        int most = Math.min(Math.min(day.quartersFor(stage), stage.mostBlockQuarters()), stage.labourQuarters());
+        while (most > 0 && mayWork(stage, day) && !powered(stage, day, most)) {
+            most--;
+        }
         return mayWork(stage, day) && most >= stage.effectiveLeastBlock() ? most : 0;
+    }
+
+    /** Whether a battery that is full in the morning, or as full as the trip begins with, lasts for so much of it. */
+    boolean powered(Stage stage, SiteDay day, int quarters) {
+        if (stage.wattHoursPerHour() == 0) {
+            return true;
+        }
+        Trip trip = problem.trips().stream()
+                .filter(t -> t.days().contains(day))
+                .findFirst()
+                .orElseThrow();
+        boolean first = day.equals(trip.days().getFirst());
+        long morning = first ? HourByHour.start(problem, trip) : HourByHour.full(problem);
+        return new HourByHour(problem, day, first).after(morning, List.of(stage), new int[] {quarters})
+                != HourByHour.BROKEN;
     }
 }

@@ -64,7 +64,7 @@ final class ExhaustiveSearch {
 
     static Answer search(PlanningProblem problem) {
         ExhaustiveSearch search = new ExhaustiveSearch(problem);
-        boolean found = search.from(0, problem.site().usableWattHours());
+        boolean found = search.from(0, HourByHour.full(problem));
         return found ? Answer.POSSIBLE : search.hopeless.size() >= MOST_STATES ? Answer.GAVE_UP : Answer.IMPOSSIBLE;
     }
 
@@ -72,7 +72,7 @@ final class ExhaustiveSearch {
     static Answer searchUnder(PlanningProblem problem, long weightedDays) {
         ExhaustiveSearch search = new ExhaustiveSearch(problem);
         search.limit = weightedDays;
-        boolean found = search.from(0, problem.site().usableWattHours());
+        boolean found = search.from(0, HourByHour.full(problem));
         return found ? Answer.POSSIBLE : search.hopeless.size() >= MOST_STATES ? Answer.GAVE_UP : Answer.IMPOSSIBLE;
     }
 
@@ -104,7 +104,7 @@ final class ExhaustiveSearch {
         if (day == days.size() || hopeless.size() >= MOST_STATES) {
             return false;
         }
-        long full = startsTrip(day) ? problem.site().usableWattHours() : charge;
+        long full = startsTrip(day) ? HourByHour.start(problem, tripOf(days.get(day))) : charge;
         String state = day + " " + full + Arrays.toString(left) + Arrays.toString(finish) + spentIn(days.get(day));
         if (hopeless.contains(state)) {
             return false;
@@ -189,11 +189,17 @@ final class ExhaustiveSearch {
 
     private boolean spend(int day, int[] amounts, long charge) {
         LocalDate date = days.get(day).date();
-        long energy = charge + days.get(day).harvestWattHours() + problem.site().generatorWattHoursPerDay();
-        for (int s = 0; s < amounts.length; s++) {
-            energy -= Math.ceilDiv(stages.get(s).wattHoursPerHour() * amounts[s], 4);
-        }
-        if (energy < 0 || !toolsHold(amounts)) {
+        boolean draws = IntStream.range(0, amounts.length)
+                .anyMatch(s -> amounts[s] > 0 && stages.get(s).wattHoursPerHour() > 0);
+        int inLight = IntStream.range(0, amounts.length)
+                .filter(s -> stages.get(s).needsLight())
+                .map(s -> amounts[s])
+                .sum();
+        // a floor that does not hold matters only where work draws on that day or after it
+        long evening = charge < 0
+                ? charge
+                : new HourByHour(problem, days.get(day), startsTrip(day)).after(charge, stages, amounts);
+        if ((draws && evening < 0) || inLight > days.get(day).lightQuarters() || !toolsHold(amounts)) {
             return false;
         }
         Trip trip = tripOf(days.get(day));
@@ -207,7 +213,7 @@ final class ExhaustiveSearch {
         boolean found = moneyHolds(trip)
                 && unbrokenHolds(day, amounts)
                 && waitsHold(date, amounts, leftBefore)
-                && from(day + 1, Math.min(energy, problem.site().usableWattHours()));
+                && from(day + 1, evening);
         System.arraycopy(leftBefore, 0, left, 0, left.length);
         System.arraycopy(finishBefore, 0, finish, 0, finish.length);
         if (makesTrip) {

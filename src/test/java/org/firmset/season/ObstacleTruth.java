@@ -75,13 +75,10 @@ final class ObstacleTruth {
 
     private boolean powerIsShort(Stage stage) {
         int least = stage.layout() == Layout.IN_ONE_GO ? stage.labourQuarters() : stage.effectiveLeastBlock();
-        long needed = Math.ceilDiv(stage.wattHoursPerHour() * least, 4);
-        return days.stream()
-                .filter(d -> alone.mayWork(stage, d) && d.labourQuarters() >= least)
-                .allMatch(d -> needed
-                        > problem.site().usableWattHours()
-                                + problem.site().generatorWattHoursPerDay()
-                                + d.harvestWattHours());
+        boolean noDay = days.stream()
+                .filter(d -> alone.mayWork(stage, d) && d.quartersFor(stage) >= least)
+                .noneMatch(d -> alone.powered(stage, d, least));
+        return noDay || alone.earliestFinish(stage, problem.statusDate()).isEmpty();
     }
 
     private boolean circle(Obstacle obstacle) {

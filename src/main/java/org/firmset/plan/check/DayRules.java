@@ -26,6 +26,7 @@ final class DayRules {
         Map<LocalDate, Long> ofExtraRuns = labourOfExtraRuns();
         for (Trip trip : facts.problem().trips()) {
             trip.days().forEach(day -> hasTheHours(day, ofExtraRuns.getOrDefault(day.date(), 0L)));
+            trip.days().forEach(this::hasTheLight);
             trip.days().forEach(this::hasThePeople);
         }
         facts.schedule().blocks().forEach(this::isNotShut);
@@ -56,6 +57,24 @@ final class DayRules {
                     ofBlocks,
                     ofExtraRuns,
                     inWords(facts.blocksOn(day.date())));
+        }
+    }
+
+    private void hasTheLight(SiteDay day) {
+        List<WorkBlock> inLight = facts.blocksOn(day.date()).stream()
+                .filter(b -> b.quarters() > 0)
+                .filter(b -> facts.stage(b.stage()).map(Stage::needsLight).orElse(false))
+                .toList();
+        long taken = inLight.stream().mapToLong(WorkBlock::quarters).sum();
+        // a day that is light throughout is judged by its hours
+        if (taken > day.lightQuarters() && day.lightQuarters() < day.labourQuarters()) {
+            breaches.add(
+                    Rule.HOURS,
+                    "%s has %s quarter-hours of daylight but stages that need it take %s: %s",
+                    day.date(),
+                    day.lightQuarters(),
+                    taken,
+                    inWords(inLight));
         }
     }
 

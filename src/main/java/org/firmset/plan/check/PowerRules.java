@@ -6,12 +6,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.Rule;
-import org.firmset.plan.SiteDay;
-import org.firmset.plan.Stage;
 import org.firmset.plan.Trip;
-import org.firmset.plan.WorkBlock;
 
-/** Rule 4: the battery stays above its floor on every day of a trip. Sums are exact, in Wh. */
+/** Rule 4: the battery holds its floor at every hour of a trip with work that draws. */
 final class PowerRules {
     private final Facts facts;
     private final Breaches breaches;
@@ -26,7 +23,10 @@ final class PowerRules {
         facts.schedule().generator().forEach(this::isUseOnSiteDay);
         facts.schedule().generator().forEach(this::count);
         generated.forEach(this::isWithinGenerator);
-        facts.problem().trips().forEach(this::staysAboveFloor);
+        Charging charging = new Charging(facts.problem(), facts.schedule());
+        facts.problem().trips().stream()
+                .filter(charging::draws)
+                .forEach(trip -> staysAboveFloor(trip, charging.on(trip)));
     }
 
     private void isUseOnSiteDay(GeneratorUse use) {
@@ -49,46 +49,11 @@ final class PowerRules {
         }
     }
 
-    private void staysAboveFloor(Trip trip) {
-        BigInteger usable = BigInteger.valueOf(facts.problem().site().usableWattHours());
-        BigInteger charge = usable;
-        for (SiteDay day : trip.days()) {
-            BigInteger result = charge.add(broughtBy(day)).subtract(takenOn(day));
-            if (result.signum() < 0) {
-                breach(
-                        "The battery is %s Wh under its floor on %s of trip [%s]: %s Wh in the battery, %s Wh from"
-                                + " the sun and %s Wh from the generator against %s Wh of work",
-                        result.negate(),
-                        day.date(),
-                        trip.id(),
-                        charge,
-                        day.harvestWattHours(),
-                        fromGenerator(day),
-                        takenOn(day));
-            }
-            charge = result.min(usable);
-        }
-    }
-
-    private BigInteger broughtBy(SiteDay day) {
-        return BigInteger.valueOf(day.harvestWattHours()).add(fromGenerator(day));
-    }
-
-    private BigInteger fromGenerator(SiteDay day) {
-        return generated.getOrDefault(day.date(), BigInteger.ZERO);
-    }
-
-    private BigInteger takenOn(SiteDay day) {
-        return facts.blocksOn(day.date()).stream().map(this::energyOf).reduce(BigInteger.ZERO, BigInteger::add);
-    }
-
-    /** Quarter-hours x Wh for an hour / 4, rounded up; a negative block gives nothing back. */
-    private BigInteger energyOf(WorkBlock block) {
-        long perHour = facts.stage(block.stage()).map(Stage::wattHoursPerHour).orElse(0L);
-        BigInteger quartersOfWattHours =
-                BigInteger.valueOf(perHour).multiply(BigInteger.valueOf(Math.max(0, block.quarters())));
-        BigInteger[] whole = quartersOfWattHours.divideAndRemainder(BigInteger.valueOf(4));
-        return whole[1].signum() == 0 ? whole[0] : whole[0].add(BigInteger.ONE);
+    private void staysAboveFloor(Trip trip, TripCharge charge) {
+        charge.broken()
+                .ifPresent(hour -> breach(
+                        "The battery is %s Wh under its floor in the hour from %d:00 on %s of trip [%s]",
+                        -TripCharge.Hour.wattHours(hour.left()), hour.hour(), hour.date(), trip.id()));
     }
 
     private void breach(String sentence, Object... parts) {

@@ -8,7 +8,6 @@ import java.util.Set;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Need;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Site;
 import org.firmset.plan.Stage;
 import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
@@ -115,22 +114,10 @@ final class Changing {
     }
 
     private void dryStorage() {
-        Site site = draft.site;
-        draft.site = new Site(
-                goal.site.dryStorageMillilitres(),
-                site.usableWattHours(),
-                site.generatorWattHoursPerDay(),
-                site.generatorCentsPerKilowattHour(),
-                site.stock());
+        draft.site = draft.site.withDryStorage(goal.site.dryStorageMillilitres());
     }
 
     private void power() {
-        Site site = goal.site;
-        draft.site = new Site(
-                draft.site.dryStorageMillilitres(),
-                site.usableWattHours(),
-                site.generatorWattHoursPerDay(),
-                site.generatorCentsPerKilowattHour(),
-                draft.site.stock());
+        draft.site = draft.site.withPower(goal.site.power());
     }
 }

@@ -12,7 +12,6 @@ import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.Material;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Trip;
 import org.firmset.plan.Wait;
@@ -148,23 +147,13 @@ public final class Lifting {
             return trip;
         }
         long labour = problem.stages().stream().mapToLong(Stage::labourQuarters).sum();
-        List<SiteDay> days = each(
-                trip.days(),
-                d -> new SiteDay(
-                        d.date(),
-                        hours
-                                ? (int) Math.min(Integer.MAX_VALUE / 4, Math.max(labour, d.labourQuarters()))
-                                : d.labourQuarters(),
-                        d.people(),
-                        d.harvestWattHours()));
-        return new Trip(
-                trip.id(),
-                days,
-                vehicles ? great(trip.rig()) : trip.rig(),
-                trip.cents(),
-                trip.mostExtraRuns(),
-                trip.extraRunQuarters(),
-                trip.extraRunCents());
+        int most = (int) Math.min(Integer.MAX_VALUE / 4, labour);
+        Trip longer = !hours
+                ? trip
+                : trip.withDays(each(
+                        trip.days(),
+                        d -> d.withLabour(Math.max(most, d.labourQuarters()), Math.max(most, d.lightQuarters()))));
+        return vehicles ? longer.withRig(great(trip.rig())) : longer;
     }
 
     private static Rig great(Rig rig) {

@@ -10,7 +10,6 @@ import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Material;
 import org.firmset.plan.Pin;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
@@ -76,14 +75,7 @@ final class Passing {
     }
 
     private static Trip cut(Trip trip, List<SiteDay> days) {
-        return new Trip(
-                trip.id(),
-                days,
-                trip.rig(),
-                trip.cents(),
-                trip.mostExtraRuns(),
-                trip.extraRunQuarters(),
-                trip.extraRunCents());
+        return trip.withDays(days);
     }
 
     private Stage worked(Stage stage) {
@@ -119,13 +111,7 @@ final class Passing {
 
     /** Also brings the materials of which there was none before. */
     static void takeStock(PlanningProblem.Parts draft, PlanningProblem.Parts is) {
-        Site site = draft.site;
-        draft.site = new Site(
-                site.dryStorageMillilitres(),
-                site.usableWattHours(),
-                site.generatorWattHoursPerDay(),
-                site.generatorCentsPerKilowattHour(),
-                is.site.stock());
+        draft.site = draft.site.withStock(is.site.stock());
         Set<String> stored = is.site.stock().stream().map(StockLot::material).collect(Collectors.toSet());
         Part.MATERIALS.bring(draft, is, stored);
     }

@@ -102,18 +102,12 @@ public final class ProblemChanges {
         if (reached.site().dryStorageMillilitres() != is.dryStorageMillilitres()) {
             make(ChangeKind.DRY_STORAGE_CHANGED, "");
         }
-        if (!samePower(reached.site(), is)) {
+        if (!reached.site().power().equals(is.power())) {
             make(ChangeKind.POWER_CHANGED, "");
         }
         if (!reached.site().stock().equals(is.stock())) {
             make(ChangeKind.STOCK_CHANGED, "");
         }
-    }
-
-    private static boolean samePower(Site one, Site other) {
-        return one.usableWattHours() == other.usableWattHours()
-                && one.generatorWattHoursPerDay() == other.generatorWattHoursPerDay()
-                && one.generatorCentsPerKilowattHour() == other.generatorCentsPerKilowattHour();
     }
 
     /** Trips that move onto the dates of others can only move when these have moved; in a circle one has to go first. */

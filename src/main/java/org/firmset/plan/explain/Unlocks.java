@@ -290,6 +290,7 @@ public final class Unlocks {
                 0,
                 Stage.NO_LIMIT,
                 0,
+                false,
                 List.of(),
                 List.of(),
                 List.of(),

@@ -77,9 +77,7 @@ final class LaneBound {
 
     private void addUp() {
         for (int d = 0; d < model.dayCount(); d++) {
-            var day = model.days.get(d);
-            energy[d + 1] =
-                    energy[d] + day.harvestWattHours() + model.problem.site().generatorWattHoursPerDay();
+            energy[d + 1] = energy[d] + model.broughtWattHours[d];
         }
     }
 
@@ -251,7 +249,7 @@ final class LaneBound {
                 any = true;
             }
         }
-        long full = model.problem.site().usableWattHours();
+        long full = model.usableWattHours;
         return any
                 && exceeds(
                         work,

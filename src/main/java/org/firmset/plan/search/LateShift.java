@@ -227,7 +227,7 @@ final class LateShift {
         ledger.add(moved);
         boolean holds = ledger.supply.roofHolds()
                 && ledger.overLimit() <= over
-                && moved.blocks.stream().allMatch(b -> ledger.quartersLeft(b.day()) >= 0 && ledger.lasts(b.day(), 0));
+                && moved.blocks.stream().allMatch(b -> ledger.holds(b.day()));
         ledger.remove(moved);
         return holds;
     }

@@ -1,13 +1,13 @@
 package org.firmset.plan.search;
 
 import java.util.Arrays;
-import org.firmset.plan.Stage;
 
 /** What a half-made plan has taken of each site day: hours, energy and, in {@link Supply}, room on runs and under roof. */
 final class Ledger {
     final Model model;
     final Supply supply;
     private final int[] quartersLeft;
+    private final int[] lightLeft;
     private final Battery battery;
     private final int[] blocksOfTrip;
     private final Purse purse;
@@ -16,6 +16,7 @@ final class Ledger {
     Ledger(Model model) {
         this.model = model;
         quartersLeft = new int[model.dayCount()];
+        lightLeft = new int[model.dayCount()];
         battery = new Battery(model);
         blocksOfTrip = new int[model.tripCount()];
         purse = new Purse(model);
@@ -27,6 +28,7 @@ final class Ledger {
     void clear() {
         for (int d = 0; d < quartersLeft.length; d++) {
             quartersLeft[d] = model.days.get(d).labourQuarters();
+            lightLeft[d] = model.days.get(d).lightQuarters();
         }
         battery.clear();
         Arrays.fill(blocksOfTrip, 0);
@@ -39,6 +41,11 @@ final class Ledger {
 
     int quartersLeft(int day) {
         return quartersLeft[day];
+    }
+
+    /** How much more of a stage the hours of a day hold. */
+    int quartersLeft(int s, int day) {
+        return model.stage(s).needsLight() ? Math.min(quartersLeft[day], lightLeft[day]) : quartersLeft[day];
     }
 
     void takeQuarters(int day, int quarters) {
@@ -70,7 +77,8 @@ final class Ledger {
         int trip = model.tripOfDay[day];
         boolean was = tripIsMade(trip);
         quartersLeft[day] -= sign * block.quarters();
-        battery.take(day, sign * model.stage(s).wattHours(block.quarters()));
+        battery.take(s, day, sign * block.quarters());
+        lightLeft[day] -= model.stage(s).needsLight() ? sign * block.quarters() : 0;
         blocksOfTrip[trip] += sign;
         for (int u = 0; u < model.toolOf[s].length; u++) {
             toolsInUse[model.toolOf[s][u]][day] += sign * model.toolCount[s][u];
@@ -134,15 +142,14 @@ final class Ledger {
 
     /** The most quarter-hours of a stage, not over {@code most}, that the battery lasts for on this day. */
     int quartersByPower(int s, int day, int most) {
-        Stage stage = model.stage(s);
-        if (stage.wattHoursPerHour() == 0 || lasts(day, stage.wattHours(most))) {
+        if (lasts(s, day, most)) {
             return most;
         }
         int low = 0;
         int high = most;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
-            if (lasts(day, stage.wattHours(middle))) {
+            if (lasts(s, day, middle)) {
                 low = middle;
             } else {
                 high = middle;
@@ -151,9 +158,14 @@ final class Ledger {
         return low;
     }
 
-    /** Whether the trip's battery stays above its floor when {@code more} Wh are taken on a day. */
-    boolean lasts(int day, long more) {
-        return battery.lasts(day, more);
+    /** Whether the battery of the day's trip holds its floor when so much more of a stage is done on the day. */
+    boolean lasts(int s, int day, int quarters) {
+        return battery.lasts(s, day, quarters);
+    }
+
+    /** Whether hours and power of a day hold what is booked on it. */
+    boolean holds(int day) {
+        return quartersLeft[day] >= 0 && lightLeft[day] >= 0 && battery.lasts(day);
     }
 
     /** Energy the generator gives on each day so that the battery lasts: as late and as little as can be. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.firmset.plan.DayPower;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Former;
 import org.firmset.plan.Material;
@@ -67,6 +68,14 @@ final class Model {
     /** For each offer and site day the date on which it brings what is there on that day; null when it brings nothing. */
     final @Nullable LocalDate[][] brought;
 
+    /** No charge goes down by more between two moments of a trip, whatever comes in besides. */
+    final long usableWattHours;
+    /** What comes in on a day at the most, less what is drawn besides work. */
+    final long[] broughtWattHours;
+
+    /** What the battery allows of each stage by itself. */
+    final AloneOnBattery alone;
+
     Model(PlanningProblem problem) {
         this.problem = problem;
         List<Trip> trips = problem.trips();
@@ -82,6 +91,12 @@ final class Model {
             lastDayOfTrip[t] = days.size() - 1;
         }
         tripOfDay = tripNumbers.stream().mapToInt(Integer::intValue).toArray();
+        long capacity = problem.site().power().capacityWattHours();
+        usableWattHours = days.stream()
+                .mapToLong(d -> Math.max(0, capacity - d.power().floorWattHours()))
+                .max()
+                .orElse(0);
+        broughtWattHours = days.stream().mapToLong(this::brought).toArray();
         dayEpoch = days.stream().mapToInt(d -> epoch(d.date())).toArray();
         statusEpoch = epoch(problem.statusDate());
 
@@ -119,7 +134,14 @@ final class Model {
         formerStart = former(Former::start);
         formerFinish = former(Former::finish);
         style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
+        alone = new AloneOnBattery(this);
         linkStages();
+    }
+
+    private long brought(SiteDay day) {
+        DayPower power = day.power();
+        long base = power.baseWatts() * DayPower.HOURS;
+        return Math.max(0, power.harvestWattHours() + problem.site().generatorWattHoursPerDay() - base);
     }
 
     private @Nullable LocalDate[] brought(DeliveryOffer offer) {
@@ -133,7 +155,7 @@ final class Model {
     /** The later it is dropped the longer it keeps, and the more can be had: no other date could be better. */
     private @Nullable LocalDate brought(DeliveryOffer offer, int day) {
         LocalDate date = days.get(day).date();
-        if (offer.attended() || day != firstDayOfTrip[tripOfDay[day]]) {
+        if (offer.attended() || !isFirstDay(day)) {
             return offer.comesOn(date) ? date : null;
         }
         LocalDate eve = problem.statusDate().minusDays(1);
@@ -231,6 +253,10 @@ final class Model {
 
     StockLot lot(int l) {
         return problem.site().stock().get(l);
+    }
+
+    boolean isFirstDay(int day) {
+        return firstDayOfTrip[tripOfDay[day]] == day;
     }
 
     int dayCount() {

@@ -119,7 +119,7 @@ final class Obstacles {
             missingTool(s);
         } else if (IntStream.range(0, days.size()).noneMatch(d -> model.allowed[s][d])) {
             neverAllowed(s);
-        } else if (IntStream.range(0, days.size()).noneMatch(d -> windows.takes(s, d) >= first(s))) {
+        } else if (IntStream.range(0, days.size()).noneMatch(d -> windows.takesByHours(s, d) >= first(s))) {
             prove(
                     Rule.HOURS,
                     List.of(s),
@@ -128,15 +128,15 @@ final class Obstacles {
                     name(s),
                     hours(first(s)),
                     hours(mostHours(s)));
-        } else if (stage.wattHours(first(s)) > mostEnergy(s)) {
+        } else if (IntStream.range(0, days.size()).noneMatch(d -> windows.takes(s, d) >= first(s))) {
             prove(
                     Rule.POWER,
                     List.of(s),
-                    "%s takes %,d Wh on one day, but on the days that have the hours for it, battery, sun and"
-                            + " generator never give more than %,d Wh. Split it, or bring more power.",
+                    "%s takes %,d Wh on one day, but on the days that have the hours for it the battery holds its floor"
+                            + " for %s of it at most. Split it, or bring more power.",
                     name(s),
                     stage.wattHours(first(s)),
-                    mostEnergy(s));
+                    hours(mostByPower(s)));
         } else if (!canBeDivided(stage)) {
             prove(
                     Rule.LABOUR,
@@ -147,7 +147,7 @@ final class Obstacles {
                     hours(stage.labourQuarters()),
                     hours(stage.effectiveLeastBlock()),
                     hours(stage.mostBlockQuarters()));
-        } else if (windows.finishAlone(s, 0) == Windows.NONE) {
+        } else if (windows.finishAloneByHours(s) == Windows.NONE) {
             prove(
                     Rule.HOURS,
                     List.of(s),
@@ -155,6 +155,15 @@ final class Obstacles {
                             + " even with nothing else on them. Add open dates.",
                     name(s),
                     hours(stage.labourQuarters()));
+        } else if (windows.finishAlone(s, 0) == Windows.NONE) {
+            prove(
+                    Rule.POWER,
+                    List.of(s),
+                    "%s takes %s of labour and %,d Wh for each hour of it: the days it may be done on hold the hours but"
+                            + " not the power, even with nothing else on them. Add open dates, or bring more power.",
+                    name(s),
+                    hours(stage.labourQuarters()),
+                    stage.wattHoursPerHour());
         }
     }
 
@@ -173,27 +182,19 @@ final class Obstacles {
         return IntStream.range(0, model.dayCount())
                 .filter(d -> model.allowed[s][d])
                 .map(d -> Math.min(
-                        model.stage(s).mostBlockQuarters(), model.days.get(d).labourQuarters()))
+                        model.stage(s).mostBlockQuarters(), model.days.get(d).quartersFor(model.stage(s))))
                 .max()
                 .orElse(0);
     }
 
-    private long energy(int day) {
-        long battery = model.problem.site().usableWattHours();
-        long generator = model.problem.site().generatorWattHoursPerDay();
-        return sum(sum(battery, generator), model.days.get(day).harvestWattHours());
-    }
-
-    /** At most the greatest number there is. */
-    private static long sum(long one, long other) {
-        return one > Long.MAX_VALUE - other ? Long.MAX_VALUE : one + other;
-    }
-
     /** On the days that have the hours for it. */
-    private long mostEnergy(int s) {
+    private int mostByPower(int s) {
         return IntStream.range(0, model.dayCount())
-                .filter(d -> windows.takes(s, d) >= first(s))
-                .mapToLong(this::energy)
+                .filter(d -> windows.takesByHours(s, d) >= first(s))
+                .map(d -> model.alone.most(
+                        s,
+                        d,
+                        Math.min(windows.takesByHours(s, d), model.stage(s).labourQuarters())))
                 .max()
                 .orElse(0);
     }

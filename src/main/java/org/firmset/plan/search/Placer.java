@@ -63,7 +63,7 @@ final class Placer {
     private boolean open(int s, int day, Genes genes) {
         return model.allowed[s][day]
                 && !genes.closedTrip()[model.tripOfDay[day]]
-                && ledger.quartersLeft(day) > 0
+                && ledger.quartersLeft(s, day) > 0
                 && ledger.toolTaken(s, day) < 0;
     }
 
@@ -111,7 +111,7 @@ final class Placer {
     private int addLargestBlock(Placement placement, int day, int left, Genes genes) {
         Stage stage = model.stage(placement.stage);
         int least = stage.effectiveLeastBlock();
-        int room = Math.min(Math.min(left, stage.mostBlockQuarters()), ledger.quartersLeft(day));
+        int room = Math.min(Math.min(left, stage.mostBlockQuarters()), ledger.quartersLeft(placement.stage, day));
         int most = roundedForRest(ledger.quartersByPower(placement.stage, day, room), left, least);
         if (most < least) {
             return 0;
@@ -151,8 +151,7 @@ final class Placer {
 
     private boolean addBlock(Placement placement, int day, int quarters, Genes genes) {
         int s = placement.stage;
-        if (quarters > ledger.quartersLeft(day)
-                || !ledger.lasts(day, model.stage(s).wattHours(quarters))) {
+        if (quarters > ledger.quartersLeft(s, day) || !ledger.lasts(s, day, quarters)) {
             return false;
         }
         int marks = placement.reservations.size();

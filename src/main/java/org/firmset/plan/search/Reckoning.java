@@ -18,7 +18,6 @@ import org.firmset.plan.Obstacle;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Rule;
 import org.firmset.plan.Site;
-import org.firmset.plan.SiteDay;
 import org.firmset.plan.SpendingLimit;
 import org.firmset.plan.Stage;
 import org.firmset.plan.StockLot;
@@ -198,28 +197,12 @@ final class Reckoning {
 
     private Site site() {
         Site site = problem.site();
-        return new Site(
-                cut(site.dryStorageMillilitres(), millilitres),
-                cut(site.usableWattHours(), wattHours),
-                cut(site.generatorWattHoursPerDay(), wattHours),
-                site.generatorCentsPerKilowattHour(),
-                site.stock());
+        return site.withDryStorage(cut(site.dryStorageMillilitres(), millilitres));
     }
 
     private Trip trip(Trip trip) {
-        List<SiteDay> within = trip.days().stream()
-                .map(d -> d.harvestWattHours() <= PLENTY
-                        ? d
-                        : new SiteDay(d.date(), d.labourQuarters(), d.people(), cut(d.harvestWattHours(), wattHours)))
-                .toList();
-        return new Trip(
-                trip.id(),
-                within,
-                rig(trip.rig()),
-                trip.cents(),
-                trip.mostExtraRuns(),
-                trip.extraRunQuarters(),
-                trip.extraRunCents());
+        Rig within = rig(trip.rig());
+        return within.equals(trip.rig()) ? trip : trip.withRig(within);
     }
 
     private Rig rig(Rig rig) {
@@ -267,13 +250,6 @@ final class Reckoning {
     }
 
     private Trip withFewRuns(Trip trip) {
-        return new Trip(
-                trip.id(),
-                trip.days(),
-                trip.rig(),
-                trip.cents(),
-                (int) Math.min(runsOfUse(trip), mostRuns()),
-                trip.extraRunQuarters(),
-                trip.extraRunCents());
+        return trip.withMostExtraRuns((int) Math.min(runsOfUse(trip), mostRuns()));
     }
 }

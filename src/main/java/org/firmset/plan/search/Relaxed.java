@@ -314,15 +314,14 @@ final class Relaxed {
 
     /** Over any days of a trip no more energy than a full battery and what comes in: in quarters of a watt-hour. */
     private void power() {
-        var site = model.problem.site();
         long draws = 0;
         for (int t = 0; t < model.tripCount(); t++) {
             for (int i = model.firstDayOfTrip[t]; i <= model.lastDayOfTrip[t]; i++) {
                 LinearExprBuilder used = LinearExpr.newBuilder();
-                long there = site.usableWattHours();
+                long there = model.usableWattHours;
                 long parts = 0;
                 for (int j = i; j <= model.lastDayOfTrip[t] && draws <= MOST_DRAWS; j++) {
-                    there += model.days.get(j).harvestWattHours() + site.generatorWattHoursPerDay();
+                    there += model.broughtWattHours[j];
                     for (int s = 0; s < model.stageCount; s++) {
                         long each = model.stage(s).wattHoursPerHour();
                         if (amount[s][j] != null && each > 0) {

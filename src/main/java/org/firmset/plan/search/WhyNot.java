@@ -142,7 +142,7 @@ final class WhyNot {
             }
         }
         return Optional.of(
-                new Reason.HoursTaken(date(short1), Math.max(0, builder.ledger().quartersLeft(short1)), by));
+                new Reason.HoursTaken(date(short1), Math.max(0, builder.ledger().quartersLeft(s, short1)), by));
     }
 
     /** The day whose hours do not suffice; -1 when they do. Unbroken days need hours on the days that follow as well. */
@@ -151,7 +151,7 @@ final class WhyNot {
         int left = stage.labourQuarters();
         int d = day;
         do {
-            int room = d < model.dayCount() ? builder.ledger().quartersLeft(d) : 0;
+            int room = d < model.dayCount() ? builder.ledger().quartersLeft(s, d) : 0;
             if (room < Math.min(left, firstBlock(s))) {
                 return Math.min(d, model.dayCount() - 1);
             }
@@ -162,10 +162,10 @@ final class WhyNot {
     }
 
     private Optional<Reason> power(int s, int day) {
-        long needed = model.stage(s).wattHours(firstBlock(s));
-        return builder.ledger().lasts(day, needed)
+        int first = firstBlock(s);
+        return builder.ledger().lasts(s, day, first)
                 ? Optional.empty()
-                : Optional.of(new Reason.PowerShort(date(day), needed));
+                : Optional.of(new Reason.PowerShort(date(day), model.stage(s).wattHours(first)));
     }
 
     private Optional<Reason> supplies(int s, int day) {

@@ -3,6 +3,7 @@ package org.firmset.plan.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntBinaryOperator;
 import java.util.function.IntPredicate;
 import org.firmset.plan.Layout;
 import org.jspecify.annotations.Nullable;
@@ -333,9 +334,18 @@ final class Windows {
 
     /** When a stage would finish that starts on or after a site day and has all days to itself. */
     int finishAlone(int s, int fromDay) {
+        return finish(s, fromDay, this::takes);
+    }
+
+    /** The same on any days as if power had no end. */
+    int finishAloneByHours(int s) {
+        return finish(s, 0, this::takesByHours);
+    }
+
+    private int finish(int s, int fromDay, IntBinaryOperator taking) {
         for (int start = fromDay; start < model.dayCount(); start++) {
-            if (takes(s, start) > 0) {
-                int finish = finishFrom(s, start);
+            if (taking.applyAsInt(s, start) > 0) {
+                int finish = finishFrom(s, start, taking);
                 if (finish != NONE) {
                     return finish;
                 }
@@ -344,11 +354,11 @@ final class Windows {
         return NONE;
     }
 
-    private int finishFrom(int s, int start) {
+    private int finishFrom(int s, int start, IntBinaryOperator taking) {
         var stage = model.stage(s);
         int left = stage.labourQuarters();
         for (int d = start; d < model.dayCount(); d++) {
-            int takes = takes(s, d);
+            int takes = taking.applyAsInt(s, d);
             switch (stage.layout()) {
                 case IN_ONE_GO -> {
                     return takes >= left ? d : NONE;
@@ -371,8 +381,18 @@ final class Windows {
 
     /** The most a stage can take of a day that it has to itself. */
     int takes(int s, int d) {
+        int most = takesByHours(s, d);
+        if (most == 0 || model.stage(s).wattHoursPerHour() == 0) {
+            return most;
+        }
+        int powered = model.alone.most(s, d, Math.min(most, model.stage(s).labourQuarters()));
+        return powered >= model.stage(s).effectiveLeastBlock() ? Math.min(most, powered) : 0;
+    }
+
+    /** The same as if power had no end. */
+    int takesByHours(int s, int d) {
         var stage = model.stage(s);
-        int most = Math.min(stage.mostBlockQuarters(), model.days.get(d).labourQuarters());
+        int most = Math.min(stage.mostBlockQuarters(), model.days.get(d).quartersFor(stage));
         return model.allowed[s][d] && most >= stage.effectiveLeastBlock() ? most : 0;
     }
 }

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.firmset.plan.DeliveryOffer;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Problems;
 import org.firmset.plan.Rule;
 import org.firmset.plan.Run;
@@ -386,10 +387,10 @@ class MoneyRulesTest {
 
         @Test
         void of_fuel_do_not_wrap_round() {
-            problem.generator(Long.MAX_VALUE);
+            problem.generator(PowerSupply.MOST);
             Schedules schedule =
-                    schedule().generator("2027-05-01", Long.MAX_VALUE).generator("2027-05-02", Long.MAX_VALUE);
-            breaksOnly(Rule.MONEY, problem.spending(Long.MAX_VALUE / 1_000, true), schedule, "2027-05", "fuel");
+                    schedule().generator("2027-05-01", PowerSupply.MOST).generator("2027-05-02", PowerSupply.MOST);
+            breaksOnly(Rule.MONEY, problem.spending(1_000_000, true), schedule, "2027-05", "fuel");
         }
 
         @Test

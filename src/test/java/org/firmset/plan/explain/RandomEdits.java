@@ -16,6 +16,7 @@ import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.Pin;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Shut;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
@@ -162,6 +163,7 @@ final class RandomEdits {
                 s.leastBlockQuarters(),
                 s.mostBlockQuarters(),
                 s.wattHoursPerHour(),
+                s.needsLight(),
                 s.shut(),
                 needs,
                 s.tools(),
@@ -182,6 +184,7 @@ final class RandomEdits {
                 0,
                 Stage.NO_LIMIT,
                 0,
+                true,
                 List.of(),
                 List.of(),
                 List.of(),
@@ -263,26 +266,16 @@ final class RandomEdits {
     private void site(PlanningProblem.Parts d) {
         Site s = d.site;
         d.site = switch (random.nextInt(3)) {
-            case 0 ->
-                new Site(
-                        s.dryStorageMillilitres() / 2,
-                        s.usableWattHours(),
-                        s.generatorWattHoursPerDay(),
-                        s.generatorCentsPerKilowattHour(),
-                        s.stock());
-            case 1 -> new Site(s.dryStorageMillilitres(), s.usableWattHours() + 500, 4000, 90, s.stock());
+            case 0 -> s.withDryStorage(s.dryStorageMillilitres() / 2);
+            case 1 ->
+                s.withPower(new PowerSupply(
+                        s.power().capacityWattHours() + 500, 95, 90, new PowerSupply.Generator(1000, 4000, 9, 90)));
             default -> stocked(d, d.materials.isEmpty() ? List.of() : List.of(lot(d), lot(d)));
         };
     }
 
     private static Site stocked(PlanningProblem.Parts d, List<StockLot> stock) {
-        Site s = d.site;
-        return new Site(
-                s.dryStorageMillilitres(),
-                s.usableWattHours(),
-                s.generatorWattHoursPerDay(),
-                s.generatorCentsPerKilowattHour(),
-                stock);
+        return d.site.withStock(stock);
     }
 
     private StockLot lot(PlanningProblem.Parts d) {
@@ -331,15 +324,25 @@ final class RandomEdits {
 
     private static Trip moved(Trip t, int by, String id) {
         List<SiteDay> days = t.days().stream()
-                .map(x -> new SiteDay(x.date().plusDays(by), x.labourQuarters(), x.people(), x.harvestWattHours()))
+                .map(x -> new SiteDay(
+                        x.date().plusDays(by), x.labourQuarters(), x.lightQuarters(), x.people(), x.power()))
                 .toList();
-        return new Trip(id, days, t.rig(), t.cents(), t.mostExtraRuns(), t.extraRunQuarters(), t.extraRunCents());
+        return new Trip(
+                id,
+                days,
+                t.rig(),
+                t.cents(),
+                t.mostExtraRuns(),
+                t.extraRunQuarters(),
+                t.extraRunCents(),
+                t.startWattHours());
     }
 
     private Trip busier(Trip t) {
         int more = between(1, 20);
         List<SiteDay> days = t.days().stream()
-                .map(x -> new SiteDay(x.date(), x.labourQuarters() + more, x.people() + 1, x.harvestWattHours()))
+                .map(x -> new SiteDay(
+                        x.date(), x.labourQuarters() + more, x.lightQuarters() + more, x.people() + 1, x.power()))
                 .toList();
         return new Trip(t.id(), days, t.rig(), t.cents(), t.mostExtraRuns(), 1, t.extraRunCents());
     }

@@ -23,6 +23,7 @@ import org.firmset.plan.Layout;
 import org.firmset.plan.LeastWait;
 import org.firmset.plan.Outcome;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Problems;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
@@ -404,8 +405,8 @@ class BadInputTest {
                 either(
                         "draw and battery",
                         () -> weekends(4)
-                                .battery(Long.MAX_VALUE)
-                                .generator(Long.MAX_VALUE)
+                                .battery(PowerSupply.MOST)
+                                .generator(PowerSupply.MOST)
                                 .stage("weld", 8, s -> s.draws(GREAT))),
                 plan(
                         "battery and generator",
@@ -414,9 +415,9 @@ class BadInputTest {
                                         "t",
                                         "2027-05-01",
                                         4,
-                                        t -> t.sun(Long.MAX_VALUE, Long.MAX_VALUE, 0, Long.MAX_VALUE))
-                                .battery(Long.MAX_VALUE)
-                                .generator(Long.MAX_VALUE)
+                                        t -> t.sun(PowerSupply.MOST, PowerSupply.MOST, 0, PowerSupply.MOST))
+                                .battery(PowerSupply.MOST)
+                                .generator(PowerSupply.MOST)
                                 .stage("weld", 100, s -> s.draws(1_000))),
                 noPlan(
                         "weight of a pack",

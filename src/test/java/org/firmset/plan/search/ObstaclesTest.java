@@ -206,8 +206,8 @@ class ObstaclesTest {
                     .stage("grind", 8, s -> s.draws(800).layout(Layout.IN_ONE_GO));
             says(
                     assertProven(Rule.POWER, "grind"),
-                    "Grind takes 1,600 Wh on one day, but on the days that have the hours for it, battery, sun and"
-                            + " generator never give more than 1,500 Wh. Split it, or bring more power.");
+                    "Grind takes 1,600 Wh on one day, but on the days that have the hours for it the battery holds its"
+                            + " floor for 1.75 h of it at most. Split it, or bring more power.");
         }
 
         @Test
@@ -218,7 +218,7 @@ class ObstaclesTest {
             assertProven(Rule.POWER, "grind")
                     .extracting(Obstacle::message)
                     .asString()
-                    .contains("takes 1,600 Wh", "never give more than 100 Wh");
+                    .contains("takes 1,600 Wh", "for 0 h of it at most");
         }
 
         @Test

@@ -13,6 +13,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.firmset.plan.DayPower;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Former;
 import org.firmset.plan.Layout;
@@ -20,6 +21,7 @@ import org.firmset.plan.LeastWait;
 import org.firmset.plan.Material;
 import org.firmset.plan.Need;
 import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.SpendingLimit;
@@ -104,10 +106,31 @@ public final class RandomProblem {
         int people = between(1, 3);
         int quarters = between(10, 16) * people;
         List<SiteDay> days = IntStream.range(0, between(1, 3))
-                .mapToObj(i -> new SiteDay(first.plusDays(i), quarters, people, between(0, 800)))
+                .mapToObj(i -> day(first.plusDays(i), quarters, people))
                 .toList();
         return new Trip(
-                id, days, PICKUP, between(20, 120) * 100L, chance(70) ? 1 : 0, between(0, 4), between(0, 2_500));
+                id,
+                days,
+                PICKUP,
+                between(20, 120) * 100L,
+                chance(70) ? 1 : 0,
+                between(0, 4),
+                between(0, 2_500),
+                chance(85) ? Trip.FULL : between(200, 1_500));
+    }
+
+    private SiteDay day(LocalDate date, int quarters, int people) {
+        int light = chance(80) ? quarters : quarters - between(0, 6);
+        return new SiteDay(date, quarters, light, people, power());
+    }
+
+    private DayPower power() {
+        int noon = between(0, 160);
+        List<Long> sun = IntStream.range(0, DayPower.HOURS)
+                .mapToObj(h -> (long) Math.max(0, noon - 25 * Math.abs(h - 12)))
+                .toList();
+        return new DayPower(
+                sun, chance(20) ? between(1, 8) : 0, chance(20) ? between(1, 60) : 0, chance(90), between(6, 9));
     }
 
     private Material material(int number) {
@@ -140,6 +163,7 @@ public final class RandomProblem {
                 chance(20) ? between(1, 6) : 0,
                 layout == Layout.SPLITTABLE && chance(20) ? between(8, 20) : Stage.NO_LIMIT,
                 chance(40) ? between(50, 400) : 0,
+                chance(85),
                 List.of(),
                 chance(60) ? some(materials, m -> new Need(m.id(), between(1, 14))) : List.of(),
                 chance(80) ? some(tools, this::use) : List.of(),
@@ -195,12 +219,20 @@ public final class RandomProblem {
         List<StockLot> stock = materials.isEmpty() || chance(75)
                 ? List.of()
                 : List.of(new StockLot(one(materials).id(), between(1, 6), statusDate.minusDays(between(1, 20))));
-        return new Site(
-                between(200, 1_500) * 1_000L,
-                between(100, 1_200),
-                generator ? between(500, 3_000) : 0,
-                generator ? between(100, 2_000) : 0,
-                stock);
+        return new Site(between(200, 1_500) * 1_000L, power(generator), stock);
+    }
+
+    private PowerSupply power(boolean withGenerator) {
+        int from = between(5, 10);
+        int watts = between(200, 1_200);
+        return new PowerSupply(
+                between(200, 1_600),
+                chance(50) ? 100 : between(80, 99),
+                chance(50) ? 100 : between(80, 99),
+                withGenerator
+                        ? new PowerSupply.Generator(
+                                watts, Math.min(between(500, 3_000), watts * (24 - from)), from, between(100, 2_000))
+                        : PowerSupply.Generator.NONE);
     }
 
     private @Nullable SpendingLimit limit() {
