@@ -9,23 +9,18 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.firmset.homestead.DeliveryTerms;
-import org.firmset.homestead.Generator;
 import org.firmset.homestead.Homestead;
-import org.firmset.homestead.PowerKit;
 import org.firmset.homestead.Supplier;
 import org.firmset.homestead.takeoff.Needs;
 import org.firmset.measure.Cash;
-import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
 import org.firmset.measure.Mass;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Volume;
-import org.firmset.plan.DayPower;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Material;
 import org.firmset.plan.Pin;
 import org.firmset.plan.PlanningProblem;
-import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Site;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.SpendingLimit;
@@ -34,7 +29,6 @@ import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.Trip;
-import org.firmset.trade.power.Sun;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -43,12 +37,20 @@ public final class ProblemWriter {
     private final Homestead homestead;
     private final LocalDate statusDate;
     private final Optional<Climate> climate;
+    private final SiteSky sky;
+    /** Where every stage needs light, hours without it are of no use. */
+    private final boolean byHeadLamp;
+
+    private final DayPowerWriter power;
     private final List<List<OpenDay>> openTrips;
 
     private ProblemWriter(Homestead homestead, LocalDate statusDate) {
         this.homestead = Needs.reckoned(homestead);
         this.statusDate = statusDate;
-        climate = Climate.of(homestead.place().climate());
+        climate = Climate.of(homestead.place());
+        sky = SiteSky.of(homestead);
+        power = new DayPowerWriter(homestead, sky);
+        byHeadLamp = homestead.stages().stream().anyMatch(s -> s.headLamp());
         openTrips = OpenCalendar.trips(homestead, statusDate);
     }
 
@@ -61,8 +63,8 @@ public final class ProblemWriter {
         List<LocalDate> siteDates =
                 openTrips.stream().flatMap(List::stream).map(OpenDay::date).toList();
         List<Tool> tools = allDayTools();
-        StageWriter stages =
-                new StageWriter(climate, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
+        StageWriter stages = new StageWriter(
+                homestead, climate, sky, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
         WaitWriter waits = new WaitWriter(homestead, climate, statusDate, siteDates);
         return new PlanningProblem(
                 statusDate,
@@ -105,15 +107,19 @@ public final class ProblemWriter {
         RigWriter rigs = new RigWriter(homestead);
         long perTrip = Cash.cents(homestead.travel().costPerTrip());
         long perDay = Cash.cents(homestead.travel().costPerDay());
+        LocalDate since = statusDate;
         for (List<OpenDay> days : openTrips) {
+            LocalDate first = days.getFirst().date();
             trips.add(new Trip(
-                    days.getFirst().date().toString(),
+                    first.toString(),
                     siteDays(days),
                     rigs.rigFor(days),
                     perTrip + perDay * days.size(),
                     homestead.travel().mostExtraRuns(),
                     homestead.travel().extraRunTime().quarters(),
-                    Cash.cents(homestead.travel().extraRunCost())));
+                    Cash.cents(homestead.travel().extraRunCost()),
+                    power.start(since, first)));
+            since = days.getLast().date().plusDays(1);
         }
         return trips;
     }
@@ -121,30 +127,24 @@ public final class ProblemWriter {
     private List<SiteDay> siteDays(List<OpenDay> days) {
         List<SiteDay> result = new ArrayList<>();
         for (int i = 0; i < days.size(); i++) {
-            OpenDay day = days.get(i);
-            int lost = (i == 0 ? homestead.travel().lostArriving() : Hours.NONE).quarters()
-                    + (i == days.size() - 1 ? homestead.travel().lostLeaving() : Hours.NONE).quarters();
-            int each = Math.max(0, day.siteHours().quarters() - lost);
-            int shares = day.people().stream().mapToInt(p -> p.workShare()).sum();
-            result.add(new SiteDay(day.date(), each * shares / 100, day.people().size(), power(day.date())));
+            Hours arriving = i == 0 ? homestead.travel().lostArriving() : Hours.NONE;
+            Hours leaving = i == days.size() - 1 ? homestead.travel().lostLeaving() : Hours.NONE;
+            result.add(siteDay(days.get(i), arriving.quarters(), leaving.quarters()));
         }
         return result;
     }
 
-    private DayPower power(LocalDate date) {
-        PowerKit power = homestead.power();
-        if (power == null) {
-            return DayPower.DARK;
-        }
-        long harvest = climate.map(c -> (long) Sun.wattHours(
-                        power.panels().value().doubleValue(), c.sunHours().on(date), power.yieldPercent()))
-                .orElse(0L);
-        List<Long> hours = new ArrayList<>();
-        for (int h = 0; h < 24; h++) {
-            hours.add(h >= 8 && h < 16 ? harvest / 8 : 0);
-        }
-        long floor = Math.ceilDiv(wattHours(power.capacity()) * power.floorPercent(), 100);
-        return new DayPower(hours, 0, floor, true, 7);
+    private SiteDay siteDay(OpenDay day, int arriving, int leaving) {
+        int inLight = (int) (sky.usable(day.date()).usable().toMinutes() / 15);
+        int light = Math.max(0, Math.min(day.siteHours().quarters(), inLight) - arriving - leaving);
+        int all = Math.max(0, day.siteHours().quarters() - arriving - leaving);
+        int shares = day.people().stream().mapToInt(p -> p.workShare()).sum();
+        return new SiteDay(
+                day.date(),
+                (byHeadLamp ? all : light) * shares / 100,
+                light * shares / 100,
+                day.people().size(),
+                power.day(day.date(), Math.ceilDiv(arriving, 4)));
     }
 
     private Material material(org.firmset.homestead.Material material) {
@@ -214,27 +214,7 @@ public final class ProblemWriter {
                 .map(l -> new StockLot(l.material(), l.packs(), l.since()))
                 .toList();
         long dry = millilitres(homestead.storage().dryVolume());
-        PowerKit power = homestead.power();
-        return new Site(dry, power == null ? PowerSupply.NONE : supply(power), stock);
-    }
-
-    private static PowerSupply supply(PowerKit power) {
-        return new PowerSupply(wattHours(power.capacity()), 100, 100, generator(power.generator()));
-    }
-
-    private static PowerSupply.Generator generator(@Nullable Generator generator) {
-        if (generator == null) {
-            return PowerSupply.Generator.NONE;
-        }
-        long watts = generator.power().value().longValue();
-        int from = 8;
-        long perDay =
-                Math.min(watts * (24 - from), watts * generator.hoursPerDay().quarters() / 4);
-        return new PowerSupply.Generator(watts, perDay, from, Cash.cents(generator.costPerKilowattHour()));
-    }
-
-    private static long wattHours(Energy energy) {
-        return energy.value().longValue();
+        return new Site(dry, power.supply(), stock);
     }
 
     /** Grams of a mass, millimetres of a length; rounded up, so that what just fits on paper does not on the road. */

@@ -9,10 +9,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.firmset.homestead.Conditions;
+import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Progress;
 import org.firmset.homestead.SeasonWindow;
 import org.firmset.homestead.Stage;
 import org.firmset.measure.Hours;
+import org.firmset.measure.Temperature;
 import org.firmset.plan.Layout;
 import org.firmset.plan.Need;
 import org.firmset.plan.Shut;
@@ -25,11 +27,20 @@ final class StageWriter {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private final Optional<Climate> climate;
+    private final SiteSky sky;
+    private final StageEnergy energy;
     private final List<LocalDate> siteDates;
     private final Set<String> allDayTools;
 
     /** @param allDayTools keys of the tools that stay with one stage for a whole day */
-    StageWriter(Optional<Climate> climate, List<LocalDate> siteDates, Set<String> allDayTools) {
+    StageWriter(
+            Homestead homestead,
+            Optional<Climate> climate,
+            SiteSky sky,
+            List<LocalDate> siteDates,
+            Set<String> allDayTools) {
+        this.sky = sky;
+        energy = StageEnergy.of(homestead);
         this.climate = climate;
         this.siteDates = siteDates;
         this.allDayTools = allDayTools;
@@ -50,10 +61,8 @@ final class StageWriter {
                 Layout.valueOf(stage.layout().name()),
                 quarters(stage.leastBlock(), 0),
                 quarters(stage.mostPerDay(), org.firmset.plan.Stage.NO_LIMIT),
-                stage.energyPerHour() == null
-                        ? 0
-                        : stage.energyPerHour().value().longValue(),
-                true,
+                energy.batteryWattHours(stage.key()),
+                !stage.headLamp(),
                 shut(stage),
                 needsLeft(stage, done),
                 stage.tools().stream()
@@ -115,22 +124,37 @@ final class StageWriter {
                     + DAY.format(season.to().atYear(2000));
         }
         @Nullable Conditions conditions = stage.conditions();
-        return conditions == null
-                ? ""
-                : climate.map(c -> whyTooColdOrHot(conditions, c, date)).orElse("");
+        if (conditions == null) {
+            return "";
+        }
+        String why = climate.map(c -> whyTooColdOrHot(conditions, c, date)).orElse("");
+        return why.isEmpty() && !StageOdds.suffice(stage, sky, date)
+                ? "the odds of weather fit for it are under " + conditions.leastOdds() + " % then"
+                : why;
     }
 
     private static String whyTooColdOrHot(Conditions conditions, Climate climate, LocalDate date) {
-        if (conditions.coldestNight() != null
-                && climate.low().on(date) < conditions.coldestNight().value().doubleValue()) {
-            return "the usual night is colder than "
-                    + conditions.coldestNight().value().toPlainString() + " °C then";
+        String day = climate.isForecast(date) ? "the forecast day" : "the usual day";
+        String night = climate.isForecast(date) ? "the forecast night" : "the usual night";
+        if (conditions.coldestNight() != null && climate.lowOn(date) < celsius(conditions.coldestNight())) {
+            return night + " is colder than " + text(conditions.coldestNight()) + " then";
         }
-        if (conditions.hottestDay() != null
-                && climate.high().on(date) > conditions.hottestDay().value().doubleValue()) {
-            return "the usual day is hotter than "
-                    + conditions.hottestDay().value().toPlainString() + " °C then";
+        if (conditions.hottestDay() != null && climate.highOn(date) > celsius(conditions.hottestDay())) {
+            return day + " is hotter than " + text(conditions.hottestDay()) + " then";
         }
-        return "";
+        if (conditions.coldestDay() != null && climate.highOn(date) < celsius(conditions.coldestDay())) {
+            return day + " is colder than " + text(conditions.coldestDay()) + " then";
+        }
+        // ground freezes and thaws later than the air: a mean under freezing is taken for frozen ground (common
+        // practice)
+        return conditions.unfrozenGround() && climate.meanOn(date) < 0 ? "the ground is mostly frozen then" : "";
+    }
+
+    private static double celsius(Temperature temperature) {
+        return temperature.value().doubleValue();
+    }
+
+    private static String text(Temperature temperature) {
+        return temperature.value().toPlainString() + " °C";
     }
 }
