@@ -62,13 +62,13 @@ public record DayOutlook(
     /**
      * A day's work as it is asked for.
      *
-     * @param people who share the labour, 1 or more
+     * @param people who share the labour, 1 to 1000
      */
     public record Asked(LocalDate date, List<Work> work, int people, int generatorMinutes) {
         public Asked {
             work = List.copyOf(work);
-            if (people < 1) {
-                throw new IllegalArgumentException("people [" + people + "] must be 1 or more");
+            if (people < 1 || people > 1000) {
+                throw new IllegalArgumentException("people [" + people + "] must be from 1 to 1000");
             }
         }
     }
@@ -120,9 +120,11 @@ public record DayOutlook(
      * How the thirstiest work would have to be split over this day and the next.
      *
      * @param stage its name
+     * @param inOneGo whether the stage may not be split at all, so that this only shows what is missing
      * @param material whose packs are counted; null when quarter-hours of labour are
      */
-    public record Split(String stage, @Nullable Material material, WorkSplit split) {}
+    public record Split(
+            String stage, boolean inOneGo, @Nullable Material material, WorkSplit split) {}
 
     /** @param stage its name */
     public record StageOverload(String stage, Overload overload) {}

@@ -47,7 +47,7 @@ public final class DayPowerWords {
             rows.add(hour(day, power, hour));
         }
         return new WordTable(
-                "Battery by the hour",
+                "The battery by the hour, in figures",
                 List.of("Hour", "Charge at its end", "Of capacity", "Above the limit", "Sun", "Work"),
                 rows);
     }
@@ -140,7 +140,8 @@ public final class DayPowerWords {
         Material material = split.material();
         String does = "Of '%s' the battery allows ".formatted(split.stage());
         String rest = left == 0 ? "." : "; %s stay over.".formatted(amount(left, material));
-        return does + amount(today, material) + " today and " + amount(tomorrow, material) + " tomorrow" + rest;
+        String oneGo = split.inOneGo() ? " It has to be done in one go, so this only shows what is missing." : "";
+        return does + amount(today, material) + " today and " + amount(tomorrow, material) + " tomorrow" + rest + oneGo;
     }
 
     private static String amount(int units, @Nullable Material material) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
+import org.firmset.homestead.StageLayout;
 import org.firmset.homestead.ToolTime;
 import org.firmset.season.DayOutlook.Asked;
 import org.firmset.season.DayOutlook.DayPower;
@@ -28,6 +29,11 @@ final class DayPowerWriter {
     private static final int STEP_MINUTES = 15;
     private static final int FULL = 100;
     private static final double QUARTER_MINUTES = 15;
+    private static final double LEAST_MINUTES = 0.01;
+    private static final double DAY_MINUTES = 24 * 60;
+
+    /** What draws more is as much too much for any battery on site. */
+    private static final double MOST_WATTS = 1e5;
 
     private final Homestead homestead;
     private final SitePower power;
@@ -80,7 +86,7 @@ final class DayPowerWriter {
 
     /** All tools of a stage together, in mean. */
     private static Tool tool(Placed work) {
-        return new Tool(work.name(), work.watts(), FULL, 1);
+        return new Tool(work.name(), Math.min(work.watts(), MOST_WATTS), FULL, 1);
     }
 
     /** Charge at the last midnight. */
@@ -111,18 +117,22 @@ final class DayPowerWriter {
                 day(date, work.subList(1, work.size()), asked.generatorMinutes()), day(date.plusDays(1), List.of(), 0));
         Stage stage = energy.known(thirstiest.stage());
         @Nullable String material = material(stage);
-        int units = material == null
-                ? thirstiest.labour().quarters()
+        double labourMinutes = thirstiest.labour().quarters() * QUARTER_MINUTES / asked.people();
+        int packs = material == null
+                ? 0
                 : (int) Math.ceil((double) StageEnergy.packs(stage, material)
                         * thirstiest.labour().quarters()
                         / stage.labour().quarters());
-        double minutes = thirstiest.labour().quarters() * QUARTER_MINUTES / asked.people() / units;
-        WorkSplit.Work pieces = new WorkSplit.Work(tool(thirstiest), minutes, thirstiest.from(), (int)
+        // a nail takes no time, and a pack that takes more than a day cannot be counted by the day
+        boolean byPack = packs > 0 && labourMinutes / packs >= LEAST_MINUTES && labourMinutes / packs <= DAY_MINUTES;
+        int units = byPack ? packs : thirstiest.labour().quarters();
+        WorkSplit.Work pieces = new WorkSplit.Work(tool(thirstiest), labourMinutes / units, thirstiest.from(), (int)
                 sky.usable(date).clock().toMinutes());
         return Optional.of(new Split(
                 stage.name(),
+                stage.layout() == StageLayout.IN_ONE_GO,
                 homestead.materials().stream()
-                        .filter(m -> m.key().equals(material))
+                        .filter(m -> byPack && m.key().equals(material))
                         .findFirst()
                         .orElse(null),
                 WorkSplit.of(power.system(), days, startPercent, pieces, units)));

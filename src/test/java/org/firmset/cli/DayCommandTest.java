@@ -43,7 +43,7 @@ class DayCommandTest {
                         "Odds of frost",
                         "Pour the cap",
                         "The battery lasts: ",
-                        "Battery by the hour",
+                        "The battery by the hour",
                         "23 to 24",
                         "never charge frozen",
                         "General reminders only: local code");
@@ -55,7 +55,10 @@ class DayCommandTest {
                 .isZero();
         assertThat(printed())
                 .contains("Shared by 2 people", "Work, the thirstiest first")
-                .containsPattern("Pour the cap +07:00 +15:00 +16 h");
+                .containsPattern("Pour the cap +07:00 +15:00 +16 h")
+                .containsPattern(
+                        "Of 'Pour the cap' the battery allows [\\d.]+ h of labour today and [\\d.]+ h of labour"
+                                + " tomorrow.* It has to be done in one go, so this only shows what is missing\\.");
     }
 
     @ParameterizedTest

@@ -116,6 +116,13 @@ class DayOutlookTest {
     }
 
     @Test
+    void work_that_no_battery_could_feed_is_told_and_breaks_nothing() {
+        DayOutlook day = outlook(dark(""), new Asked(SATURDAY, List.of(SLAB), 500, 0));
+        assertThat(day.work().getFirst().watts()).isEqualTo(265 * 500);
+        assertThat(day.power().orElseThrow().curve().broken()).isPresent();
+    }
+
+    @Test
     void a_battery_too_cold_to_be_charged_is_told_first() {
         DayOutlook day = outlook(
                 SunnySite.with(", \"kind\": \"lithium\", \"leastChargeTemperature\": \"14 degC\"", ""),
