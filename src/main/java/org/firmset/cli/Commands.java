@@ -17,6 +17,7 @@ public final class Commands {
               why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD,
                                           deliveries SUPPLIER, styles, compare STYLE
               loads FILE --trip N         plan it and print what trip N carries: where each pack lies, limits, shopping list
+              day FILE --date D           print what a date can hold: light, sun, odds of the weather, the battery by the hour
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
@@ -43,6 +44,13 @@ public final class Commands {
               --had MATERIAL=PACKS        say what it means that no more packs could be had; may come more than once
               --without-trailer           say what it means that the trailer stays home
               --more-people MASS          say what it means that so much more rides along ('90' is kg; or '200 lb')
+
+            Options of day (it plans nothing):
+              --date YYYY-MM-DD           the date (default: the date of this machine)
+              --work STAGE=HOURS          labour to be done on it; may come more than once
+              --people N                  who share the labour (default: those of the open date, or all)
+              --generator MINUTES         how long the generator runs (default: 0)
+              --units us|metric           units to print (default: those of the file)
 
             Options of bench plan (PART: sizes, styles, edits or growth, or several; without it all of them, and with
             options only sizes):
@@ -88,6 +96,7 @@ public final class Commands {
                 case "plan" -> new PlanCommand(out, err).run(rest);
                 case "why" -> new WhyCommand(out, err).run(rest);
                 case "loads" -> new LoadsCommand(out, err).run(rest);
+                case "day" -> new DayCommand(out, err).run(rest);
                 case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();

@@ -41,7 +41,7 @@ public final class ProblemWriter {
     /** Where every stage needs light, hours without it are of no use. */
     private final boolean byHeadLamp;
 
-    private final DayPowerWriter power;
+    private final PlannedPowerWriter power;
     private final List<List<OpenDay>> openTrips;
 
     private ProblemWriter(Homestead homestead, LocalDate statusDate) {
@@ -49,7 +49,7 @@ public final class ProblemWriter {
         this.statusDate = statusDate;
         climate = Climate.of(homestead.place());
         sky = SiteSky.of(homestead);
-        power = new DayPowerWriter(homestead, sky);
+        power = new PlannedPowerWriter(homestead, sky);
         byHeadLamp = homestead.stages().stream().anyMatch(s -> s.headLamp());
         openTrips = OpenCalendar.trips(homestead, statusDate);
     }

@@ -12,10 +12,12 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -126,12 +128,14 @@ class SeasonJourneyTest {
                 Page page = page(width, 880, colours);
                 visit(page, "", "^Trip 1, ", width + "-" + colours + "-next-trip");
                 visit(page, "season", "^Season$", width + "-" + colours + "-season");
+                visit(page, "season/day", "^\\w{3} \\d", width + "-" + colours + "-days");
                 visit(page, "stages", "^Stages$", width + "-" + colours + "-stages");
                 visit(page, "stages/water-cap-pour", "cap", width + "-" + colours + "-stage");
                 visit(page, "takeoffs", "^Takeoffs$", width + "-" + colours + "-takeoffs");
                 visit(page, "takeoffs/wall-fill/wall-fill", "Fill", width + "-" + colours + "-takeoff-fill");
                 visit(page, "takeoffs/cut-list/shop-slab-bars", "Bars", width + "-" + colours + "-takeoff-cuts");
                 visit(page, "place", ".", width + "-" + colours + "-place");
+                visit(page, "edit/power", "^Power$", width + "-" + colours + "-edit-power");
                 page.context().close();
             }
         }
@@ -270,6 +274,36 @@ class SeasonJourneyTest {
                 + " e.getBoundingClientRect().right > document.documentElement.clientWidth + 1"
                 + " && !e.closest('.fs-table, .fs-drawing-frame')).map(e => e.tagName + '.' + e.className).join(' ')");
         assertThat(sideways).as("sideways scroll in " + shot + ", by " + wide).isEqualTo(0);
+    }
+
+    @Test
+    @Order(3)
+    void aForecastIsTakenFromAFileAndTheDayTellsIt() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        page.navigate(address + "season/day");
+        page.getByText("Later site day").click();
+        LocalDate date = LocalDate.parse(page.getByLabel("Date", new Page.GetByLabelOptions().setExact(true))
+                .inputValue());
+        page.navigate(address + "place");
+        Locator upload = page.locator("vaadin-upload input[type=file]").nth(1);
+        upload.setInputFiles(forecast(date + ",21,8,80,1.5,9 mph"));
+        assertThat(page.locator(".fs-faults").filter(new Locator.FilterOptions().setVisible(true)))
+                .containsText("[9 mph] is not a number");
+        upload.setInputFiles(forecast(date + ",21,8,80,1.5,4"));
+        assertThat(page.getByText(Pattern.compile("Forecast: 1"))).isVisible();
+        page.navigate(address + "season/day/" + date);
+        assertThat(page.getByText("the forecast")).isVisible();
+        assertThat(page.getByRole(AriaRole.IMG)
+                        .and(page.getByLabel(Pattern.compile("^Charge of the battery from midnight to midnight"))))
+                .isVisible();
+        shoot(page, "390-days-forecast");
+        assertThat(troubles).isEmpty();
+        page.context().close();
+    }
+
+    private static FilePayload forecast(String line) {
+        String table = "date,high_degC,low_degC,wet_percent,sun_hours,wind_m_s\n" + line + "\n";
+        return new FilePayload("forecast.csv", "text/csv", table.getBytes(StandardCharsets.UTF_8));
     }
 
     @Test

@@ -52,7 +52,7 @@ final class SunnySite {
             }
             """;
     private static final String POWER = """
-            {"capacity": "2 kWh", "floorPercent": 20, "panels": "400 W", "yieldPercent": 75%s}""";
+            {"capacity": "2 kWh", "floorPercent": 20, "panels": "%d W", "yieldPercent": 75%s}""";
 
     private SunnySite() {}
 
@@ -62,8 +62,13 @@ final class SunnySite {
 
     /** @param power more of the power kit, and {@code place} more of the place, each beginning with a comma */
     static Homestead with(String power, String place) {
+        return with(power, place, 400);
+    }
+
+    /** The same with other panels. */
+    static Homestead with(String power, String place, int panelWatts) {
         String months = String.join(",", Collections.nCopies(12, MONTH));
-        String file = FILE.formatted(months, place, POWER.formatted(power));
+        String file = FILE.formatted(months, place, POWER.formatted(panelWatts, power));
         return switch (HomesteadFile.read(file.getBytes(UTF_8))) {
             case Reading.Accepted accepted -> accepted.homestead();
             case Reading.Refused refused -> throw new AssertionError(refused.faults());

@@ -44,13 +44,13 @@ class SkyImport extends Div {
                 new Paragraph("A table with commas between: a header, then twelve lines"
                         + " with month, mean_high_degC (or _degF), mean_low_degC, wet_days, sun_hours, and if known rain_mm (or _in)"
                         + " and wind_m_s (or _km_h, _mph). The twelve months are replaced, or nothing is."));
-        add(upload("Choose a table of normals", this::takeNormals));
+        add(upload("Choose normals", this::takeNormals));
         add(
                 new H3("Take a forecast from a file"),
                 new Paragraph("The same with date (2027-05-01), high_degC (or _degF),"
                         + " low_degC, wet_percent, and if it says so sun_hours and wind_m_s. One line for each day, without a gap,"
                         + " none of them past. The forecast is replaced, or nothing is."));
-        add(upload("Choose a table of forecast days", this::takeForecast));
+        add(upload("Choose a forecast", this::takeForecast));
         add(faults);
     }
 

@@ -1,8 +1,5 @@
 package org.firmset.season.ui;
 
-import com.vaadin.flow.component.Component;
-import com.vaadin.flow.component.Html;
-import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
@@ -24,12 +21,12 @@ final class OwnRunPanel extends Section {
         add(verdict);
         words.tongue(run.placement().sheet()).map(Paragraph::new).ifPresent(this::add);
         words.toMind(run).forEach(w -> add(heed(w)));
-        add(drawn(new RigDrawing(run, words).svg(), "From the side"));
+        add(Drawn.frame(new RigDrawing(run, words).svg(), "From the side"));
         add(key());
         for (Bay bay : run.outfit().bays()) {
             if (run.items().stream().anyMatch(i -> i.cargo().bay().equals(bay.id()))) {
                 add(new H3(bay.name() + " from above, front to the left"));
-                add(drawn(new FloorDrawing(run, bay, words).svg(), bay.name() + " from above"));
+                add(Drawn.frame(new FloorDrawing(run, bay, words).svg(), bay.name() + " from above"));
             }
         }
         table(words.items(run));
@@ -49,15 +46,6 @@ final class OwnRunPanel extends Section {
                         + " the table. Bars are filled as far as a rating is used. Rings are tie-downs, one on either side.");
         key.addClassName("fs-terms");
         return key;
-    }
-
-    private static Component drawn(String svg, String label) {
-        Div frame = new Div(new Html(svg));
-        frame.addClassName("fs-drawing-frame");
-        frame.getElement().setAttribute("tabindex", "0");
-        frame.getElement().setAttribute("role", "region");
-        frame.getElement().setAttribute("aria-label", label);
-        return frame;
     }
 
     private void table(WordTable table) {

@@ -1,5 +1,6 @@
 package org.firmset.season.ui;
 
+import java.time.LocalDate;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.season.Seasons;
 import org.firmset.shell.Destination;
@@ -17,6 +18,11 @@ public class SeasonPages {
         return LOADS + "/" + trip;
     }
 
+    /** Address of what a date can hold. */
+    static String day(LocalDate date) {
+        return "season/day/" + date;
+    }
+
     @Bean
     Destination nextTrip() {
         return new Destination(10, "Next trip", NextTripView.class);
@@ -30,6 +36,11 @@ public class SeasonPages {
     @Bean
     Destination loads() {
         return new Destination(25, "Loads", LoadsView.class);
+    }
+
+    @Bean
+    Destination days() {
+        return new Destination(27, "Days", DaysView.class);
     }
 
     @Bean

@@ -6,6 +6,7 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Html;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
@@ -21,6 +22,8 @@ import org.firmset.homestead.Cautions;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Style;
 import org.firmset.season.Against;
+import org.firmset.season.Dates;
+import org.firmset.season.SeasonReport;
 import org.firmset.season.SeasonState;
 import org.firmset.season.Seasons;
 import org.junit.jupiter.api.Test;
@@ -178,6 +181,34 @@ class PagesTest extends SpringBrowserlessTest {
                 .isTrue();
         field("More people along, their mass").setValue("80 kg");
         assertThat(items()).anyMatch(w -> w.startsWith("Goes in now, Pickup: "));
+    }
+
+    @Test
+    void aDayShowsItsLightItsBatteryWithThePlannedWorkAndTheYear() {
+        UUID opened = openTheDemoAndEndTheLook();
+        SeasonReport report = seasons.latest(opened).orElseThrow().season().report();
+        SeasonReport.DayPart first = report.madeTrips().getFirst().days().getFirst();
+        navigate("season/day/" + first.date(), com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo(Dates.date(first.date()));
+        assertThat(paragraphs())
+                .anyMatch(p -> p.startsWith("A day of trip 1, "))
+                .anyMatch(
+                        p -> p.matches("The battery (lasts: the least|does not last: it falls) .* at \\d\\d:\\d\\d\\."))
+                .contains(Cautions.STANDING);
+        assertThat(find(NativeTable.class).all())
+                .extracting(t -> t.getElement().getTextRecursively())
+                .anyMatch(t -> t.startsWith("LightWhen, how longSunrise to sunset"))
+                .anyMatch(t -> t.startsWith("StageFromTo")
+                        && t.contains(first.work().getFirst().name()))
+                .anyMatch(t -> t.startsWith("HourCharge at its end") && t.contains("23 to 24"))
+                .anyMatch(t -> t.startsWith("MonthDry day") && t.contains("December"));
+        assertThat(find(Html.class).all())
+                .anyMatch(h -> h.getInnerHtml().contains("fs-day-curve"))
+                .anyMatch(h -> h.getInnerHtml().contains("fs-months"));
+
+        find(DatePicker.class).single().setValue(first.date().minusDays(1));
+        until(() -> title().equals(Dates.date(first.date().minusDays(1))));
+        assertThat(paragraphs()).contains("No trip is planned on this date.");
     }
 
     @Test
