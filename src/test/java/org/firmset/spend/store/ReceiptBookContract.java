@@ -196,7 +196,10 @@ abstract class ReceiptBookContract {
         }
 
         private long shareRows() {
-            return store.sql().sql("select count(*) from receipt_share").query(Long.class).single();
+            return store.sql()
+                    .sql("select count(*) from receipt_share")
+                    .query(Long.class)
+                    .single();
         }
 
         @Test
