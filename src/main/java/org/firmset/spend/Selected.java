@@ -14,8 +14,7 @@ import org.javamoney.moneta.Money;
  */
 public record Selected(Money spent, Money committed, Money heldBack) {
     public static Selected none(String currency) {
-        Money zero = Cash.ofCents(0, currency);
-        return new Selected(zero, zero, zero);
+        return ofCents(0, 0, 0, currency);
     }
 
     /** The part of a receipt the filter lets through; empty when it is none of it. */
@@ -25,21 +24,28 @@ public record Selected(Money spent, Money committed, Money heldBack) {
         }
         List<Cost> costs = ReceiptCosts.of(receipt);
         List<Money> paid = Forecast.paid(receipt, costs);
-        Selected sum = none(receipt.currency());
+        // whole cents: thousands of receipts are added up while somebody waits for the page
+        long[] cents = new long[3];
         boolean any = false;
         for (int i = 0; i < costs.size(); i++) {
-            if (filter.takes(costs.get(i))) {
-                sum = sum.plus(costs.get(i), paid.get(i));
+            Cost cost = costs.get(i);
+            if (filter.takes(cost)) {
                 any = true;
+                long its = Cash.cents(paid.get(i));
+                if (cost.kind() == LineKind.DEPOSIT) {
+                    cents[2] += its;
+                } else {
+                    cents[0] += its;
+                    cents[1] += Cash.cents(cost.amount()) - its;
+                }
             }
         }
-        return any ? Optional.of(sum) : Optional.empty();
+        return any ? Optional.of(ofCents(cents[0], cents[1], cents[2], receipt.currency())) : Optional.empty();
     }
 
-    private Selected plus(Cost cost, Money paid) {
-        return cost.kind() == LineKind.DEPOSIT
-                ? new Selected(spent, committed, heldBack.add(paid))
-                : new Selected(spent.add(paid), committed.add(cost.amount().subtract(paid)), heldBack);
+    private static Selected ofCents(long spent, long committed, long heldBack, String currency) {
+        return new Selected(
+                Cash.ofCents(spent, currency), Cash.ofCents(committed, currency), Cash.ofCents(heldBack, currency));
     }
 
     public Selected plus(Selected other) {

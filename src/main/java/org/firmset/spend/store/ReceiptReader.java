@@ -84,9 +84,12 @@ final class ReceiptReader {
     }
 
     private <R> List<R> rows(String query, Class<R> type) {
-        return entities.createQuery(query, type)
+        List<R> rows = entities.createQuery(query, type)
                 .setParameter("id", id)
                 .setHint(HibernateHints.HINT_READ_ONLY, true)
                 .getResultList();
+        // they are only read: of many thousands the bookkeeping would take more memory than they do
+        entities.clear();
+        return rows;
     }
 }
