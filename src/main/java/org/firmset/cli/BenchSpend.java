@@ -6,12 +6,13 @@ import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.Keys;
@@ -33,8 +34,8 @@ final class BenchSpend {
     private static final int[] LINES = {500, 5_000, 50_000};
     private static final int TIMES = 5;
     private static final String CURRENCY = "USD";
-    private static final Keys KEYS =
-            new Keys(Set.of("water", "shop"), Map.of("wall", "water", "slab", "shop"), Set.of());
+    private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 11, 1));
+    private static final Keys KEYS = Keys.of(DEMO);
 
     private final PrintStream out;
 
@@ -53,6 +54,8 @@ final class BenchSpend {
             row(lines);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
+        new BenchReceiptStore(out, DEMO)
+                .run(Arrays.stream(LINES).mapToObj(n -> bytes(receipts(n))).toList(), LINES);
         return Commands.DONE;
     }
 
@@ -105,7 +108,7 @@ final class BenchSpend {
         return preview.all().orElseThrow();
     }
 
-    private static Money sum(List<Receipt> receipts) {
+    static Money sum(List<Receipt> receipts) {
         return receipts.stream().map(Receipt::sum).reduce(Cash.ofCents(0, CURRENCY), Money::add);
     }
 
@@ -140,6 +143,6 @@ final class BenchSpend {
                 BigDecimal.valueOf(quantity),
                 Cash.ofCents(cents, CURRENCY),
                 Cash.ofCents((long) quantity * cents, CURRENCY),
-                List.of(new Share("water", "wall", BigDecimal.TWO), Share.all("shop", null)));
+                List.of(new Share("water", "water-wall", BigDecimal.TWO), Share.all("shop", null)));
     }
 }

@@ -92,7 +92,7 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
     }
 
     /** What was paid down on an order goes over its costs by their size. */
-    private static List<Money> paid(Receipt receipt, List<Cost> costs) {
+    static List<Money> paid(Receipt receipt, List<Cost> costs) {
         List<Money> amounts = costs.stream().map(Cost::amount).toList();
         return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
                 ? Allocation.split(
