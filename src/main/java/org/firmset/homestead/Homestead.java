@@ -41,6 +41,9 @@ public record Homestead(
         @Described("The most that may be spent in a calendar month; left out for no limit.") @Nullable
         SpendingLimit spendingLimit,
 
+        @Described("How budgets are reckoned; left out for no tax, no reserve and nothing besides.") @Nullable
+        Budgeting budgeting,
+
         @Described("What keeps things dry on site.") Storage storage,
         @Described("Packs on site that are not used yet.") List<StockLot> stock,
         @Described("Decisions the plan must keep.") List<Pin> pins,
@@ -65,7 +68,7 @@ public record Homestead(
 
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
-        return with(changed, takeoffs);
+        return with(changed, takeoffs, spendingLimit);
     }
 
     /** The vehicle the trips are made with; empty when it names one that is not there. */
@@ -80,10 +83,20 @@ public record Homestead(
 
     /** The same with other takeoffs. */
     public Homestead withTakeoffs(List<Takeoff> changed) {
-        return with(stages, changed);
+        return with(stages, changed, spendingLimit);
     }
 
-    private Homestead with(List<Stage> newStages, List<Takeoff> newTakeoffs) {
+    /** The same with another limit to what is spent in a month; null for none. */
+    public Homestead withSpendingLimit(@Nullable SpendingLimit changed) {
+        return with(stages, takeoffs, changed);
+    }
+
+    /** How budgets are reckoned, also where nothing is written of it. */
+    public Budgeting budgetingOrPlain() {
+        return budgeting == null ? Budgeting.PLAIN : budgeting;
+    }
+
+    private Homestead with(List<Stage> newStages, List<Takeoff> newTakeoffs, @Nullable SpendingLimit newLimit) {
         return new Homestead(
                 name,
                 units,
@@ -101,7 +114,8 @@ public record Homestead(
                 vehicles,
                 trailers,
                 power,
-                spendingLimit,
+                newLimit,
+                budgeting,
                 storage,
                 stock,
                 pins,

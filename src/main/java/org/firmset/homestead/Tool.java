@@ -23,4 +23,7 @@ public record Tool(
                 value = "It stays with one stage for the whole day, as a mixer that is set up, a set of forms or a"
                         + " scaffold does; a tool that passes from hand to hand does not.",
                 usual = "false")
-        boolean allDay) {}
+        boolean allDay,
+
+        @Described("What it costs to buy or to hire; left out when it is there already.") @Nullable
+        ToolCost cost) {}

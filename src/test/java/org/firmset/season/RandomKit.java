@@ -43,8 +43,9 @@ record RandomKit(
                         "Mixer",
                         dice.between(1, 3),
                         dice.chance(70) ? Power.ofWatts(550) : null,
-                        dice.chance(40)),
-                new Tool("level", "Level", 1, null, dice.chance(30)));
+                        dice.chance(40),
+                        null),
+                new Tool("level", "Level", 1, null, dice.chance(30), null));
         return new RandomKit(
                 place(dice),
                 travel(dice, size, vehicle, trailers),

@@ -34,7 +34,8 @@ public final class HomesteadRules {
                         StageRules.faults(homestead),
                         KitRules.faults(homestead),
                         DeliveryRules.faults(homestead),
-                        TakeoffRules.faults(homestead))
+                        TakeoffRules.faults(homestead),
+                        MoneyRules.faults(homestead))
                 .flatMap(List::stream)
                 .toList());
         if (references.isEmpty()) {

@@ -98,6 +98,7 @@ public final class SeedHomesteads {
                 List.of(),
                 null,
                 null,
+                null,
                 new Storage(Volume.ofCubicMetres(1)),
                 List.of(),
                 List.of(),

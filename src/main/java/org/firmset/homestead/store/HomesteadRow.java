@@ -17,6 +17,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.firmset.homestead.Budgeting;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Place;
 import org.firmset.homestead.PowerKit;
@@ -86,6 +87,13 @@ class HomesteadRow {
 
     private @Nullable SpendingColumns spendingLimit;
 
+    private @Nullable BudgetingColumns budgeting;
+
+    @ElementCollection
+    @CollectionTable(name = "budget_item", joinColumns = @JoinColumn(name = "homestead_id"))
+    @OrderColumn(name = "position")
+    private List<BudgetItemColumns> budgetItems = new ArrayList<>();
+
     protected HomesteadRow() {}
 
     HomesteadRow(UUID id, Homestead record, Instant now) {
@@ -108,6 +116,15 @@ class HomesteadRow {
         dryVolume = record.storage().dryVolume();
         power = PowerColumns.of(record.power(), this);
         spendingLimit = SpendingColumns.of(record.spendingLimit(), this);
+        Budgeting reckoned = record.budgeting();
+        budgeting = BudgetingColumns.of(reckoned);
+        Row.refill(
+                budgetItems,
+                reckoned == null
+                        ? List.of()
+                        : reckoned.items().stream()
+                                .map(i -> BudgetItemColumns.of(i, this))
+                                .toList());
         Row.refill(removedDates, record.openDates().removed());
         lieAt(record.place());
     }
@@ -172,6 +189,14 @@ class HomesteadRow {
     @Nullable
     SpendingLimit spendingLimit() {
         return spendingLimit == null ? null : spendingLimit.toRecord(this);
+    }
+
+    @Nullable
+    Budgeting budgeting() {
+        return budgeting == null
+                ? null
+                : budgeting.toRecord(
+                        budgetItems.stream().map(i -> i.toRecord(this)).toList());
     }
 
     /** The amount without its currency, which the homestead keeps once for all. */

@@ -20,6 +20,8 @@ class ToolRow extends KeyedRow<Tool> {
 
     private boolean allDay;
 
+    private @Nullable ToolCostColumns cost;
+
     protected ToolRow() {}
 
     ToolRow(Slot slot, Tool record, Named named) {
@@ -33,10 +35,11 @@ class ToolRow extends KeyedRow<Tool> {
         count = record.count();
         draw = record.draw();
         allDay = record.allDay();
+        cost = ToolCostColumns.of(record.cost(), homestead());
     }
 
     @Override
     Tool toRecord() {
-        return new Tool(key(), name, count, draw, allDay);
+        return new Tool(key(), name, count, draw, allDay, cost == null ? null : cost.toRecord(homestead()));
     }
 }

@@ -47,6 +47,7 @@ class PlaceView extends Div implements BeforeEnterObserver {
             "suppliers",
             "stock",
             "spendingLimit",
+            "budgeting",
             "pins");
 
     private final Homesteads homesteads;
