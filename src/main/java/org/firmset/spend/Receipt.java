@@ -34,6 +34,11 @@ public record Receipt(
         lines = List.copyOf(lines);
     }
 
+    /** The same under another key. */
+    public Receipt withKey(String other) {
+        return new Receipt(other, date, supplier, state, lines, tax, discount, deposit, total, document);
+    }
+
     public String currency() {
         return tax.getCurrency().getCurrencyCode();
     }

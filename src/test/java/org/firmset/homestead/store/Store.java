@@ -24,9 +24,9 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The store on a real database, with the program's own settings and nothing else of the program. */
-final class Store implements AutoCloseable {
-    static final Instant NOW = Instant.parse("2027-04-03T10:15:30.123456Z");
+/** A store on a real database, with the program's own settings and nothing else of the program. */
+public final class Store implements AutoCloseable {
+    public static final Instant NOW = Instant.parse("2027-04-03T10:15:30.123456Z");
 
     private final ConfigurableApplicationContext context;
 
@@ -34,9 +34,13 @@ final class Store implements AutoCloseable {
         this.context = context;
     }
 
-    /** @param environment what the owner of the program would set: FIRMSET_HOME and the like */
-    static Store open(Map<String, Object> environment) {
+    /**
+     * @param environment what the owner of the program would set: FIRMSET_HOME and the like
+     * @param more the parts of another store beside that of homesteads
+     */
+    public static Store open(Map<String, Object> environment, Class<?>... more) {
         return new Store(new SpringApplicationBuilder(Parts.class)
+                .sources(more)
                 .web(WebApplicationType.NONE)
                 .properties("spring.jpa.properties.hibernate.generate_statistics=true")
                 .properties(environment)
@@ -44,11 +48,15 @@ final class Store implements AutoCloseable {
     }
 
     Homesteads homesteads() {
-        return context.getBean(Homesteads.class);
+        return bean(Homesteads.class);
+    }
+
+    public <T> T bean(Class<T> type) {
+        return context.getBean(type);
     }
 
     /** The rows of every table. */
-    Map<String, Long> rowCounts() {
+    public Map<String, Long> rowCounts() {
         Map<String, Long> counts = new TreeMap<>();
         List<String> tables = sql().sql(
                         "select table_name from information_schema.tables where table_schema = 'public'")
@@ -69,7 +77,7 @@ final class Store implements AutoCloseable {
                 .list();
     }
 
-    long statementsDuring(Runnable work) {
+    public long statementsDuring(Runnable work) {
         var statistics = context.getBean(EntityManagerFactory.class)
                 .unwrap(SessionFactory.class)
                 .getStatistics();
@@ -78,7 +86,7 @@ final class Store implements AutoCloseable {
         return statistics.getPrepareStatementCount();
     }
 
-    private JdbcClient sql() {
+    public JdbcClient sql() {
         return context.getBean(JdbcClient.class);
     }
 

@@ -1,0 +1,190 @@
+package org.firmset.spend.store;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.Fault;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.store.Kept;
+import org.firmset.spend.ContentHash;
+import org.firmset.spend.Keys;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptRules;
+import org.firmset.spend.table.ColumnMatch;
+import org.firmset.spend.table.Ledger;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+
+/**
+ * All receipts of all homesteads. What breaks no rule is kept whole and told to whoever reckons; what is found equals
+ * what was kept. A stage or subproject that was removed since stays named on its receipts. Thread-safe.
+ */
+@Service
+public class ReceiptBook {
+    /** What came of a change. */
+    public sealed interface Outcome {
+        /** All of it was stored. */
+        record Stored(List<KeptReceipt> receipts) implements Outcome {
+            public Stored {
+                receipts = List.copyOf(receipts);
+            }
+
+            public KeptReceipt receipt() {
+                return receipts.getFirst();
+            }
+        }
+
+        /** Nothing was stored. */
+        record Refused(List<Fault> faults) implements Outcome {
+            public Refused {
+                faults = List.copyOf(faults);
+            }
+        }
+
+        /** Somebody else changed or removed it in between; nothing was stored. */
+        record Outdated() implements Outcome {
+            public String message() {
+                return "This receipt was changed in another window in the meantime, so nothing was stored. Load the"
+                        + " page again and repeat the change.";
+            }
+        }
+    }
+
+    /** Receipts of a homestead were added, changed or removed. */
+    public record ReceiptsChanged(UUID homestead) {}
+
+    private final ReceiptRows rows;
+    private final TakenTables tables;
+    private final Homesteads homesteads;
+    private final ApplicationEventPublisher events;
+
+    ReceiptBook(ReceiptRows rows, TakenTables tables, Homesteads homesteads, ApplicationEventPublisher events) {
+        this.rows = rows;
+        this.tables = tables;
+        this.homesteads = homesteads;
+        this.events = events;
+    }
+
+    /** By date, those of one day by key. */
+    public List<KeptReceipt> all(UUID homestead) {
+        return rows.all(homestead);
+    }
+
+    /** A receipt of this homestead. */
+    public Optional<KeptReceipt> find(UUID homestead, UUID id) {
+        return rows.find(homestead, id);
+    }
+
+    /** Adds a receipt. When its key is taken it gets a number behind it. */
+    public Outcome add(UUID homestead, Receipt receipt, List<KeptDocument> documents) {
+        List<Fault> faults = faults(homestead, List.of(receipt), List.of());
+        return faults.isEmpty()
+                ? stored(homestead, rows.add(homestead, receipt, documents))
+                : new Outcome.Refused(faults);
+    }
+
+    /**
+     * Puts this receipt in the place of the kept one. Keys that stand on the kept one may stay, also when what they
+     * named is gone.
+     *
+     * @param version the version the change was made from
+     */
+    public Outcome change(UUID homestead, UUID id, long version, Receipt receipt, List<KeptDocument> documents) {
+        List<Receipt> before =
+                rows.find(homestead, id).map(KeptReceipt::receipt).stream().toList();
+        List<Fault> faults = faults(homestead, List.of(receipt), before);
+        if (!faults.isEmpty()) {
+            return new Outcome.Refused(faults);
+        }
+        return rows.replace(homestead, id, version, receipt, documents)
+                .map(kept -> stored(homestead, kept))
+                .orElseGet(Outcome.Outdated::new);
+    }
+
+    /** Whether it was removed; not when it was changed or removed by somebody else meanwhile. */
+    public boolean remove(UUID homestead, UUID id, long version) {
+        boolean removed = rows.remove(homestead, id, version);
+        if (removed) {
+            events.publishEvent(new ReceiptsChanged(homestead));
+        }
+        return removed;
+    }
+
+    /**
+     * Adds all of these or none. Keys that are taken get a number behind them.
+     *
+     * @param file the table they come from, so that it is known when it is handed in again
+     */
+    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
+        List<Fault> faults = faults(homestead, receipts, List.of());
+        if (!faults.isEmpty()) {
+            return new Outcome.Refused(faults);
+        }
+        tables.take(homestead, receipts, file);
+        events.publishEvent(new ReceiptsChanged(homestead));
+        return new Outcome.Stored(List.of());
+    }
+
+    /** What a table is taken into. */
+    public Ledger ledger(UUID homestead) {
+        Homestead place = homestead(homestead);
+        return new Ledger(
+                Keys.of(place),
+                place.currency(),
+                all(homestead).stream().map(KeptReceipt::receipt).toList(),
+                tables.files(homestead));
+    }
+
+    /** Which column holds what in tables with these headings, as people said the last time. */
+    public Optional<ColumnMatch> match(UUID homestead, String fingerprint) {
+        return tables.match(homestead, fingerprint);
+    }
+
+    public void remember(UUID homestead, String fingerprint, ColumnMatch match) {
+        tables.remember(homestead, fingerprint, match);
+    }
+
+    private Outcome stored(UUID homestead, KeptReceipt kept) {
+        events.publishEvent(new ReceiptsChanged(homestead));
+        return new Outcome.Stored(List.of(kept));
+    }
+
+    private Homestead homestead(UUID id) {
+        return homesteads
+                .find(id)
+                .map(Kept::homestead)
+                .orElseThrow(() -> new IllegalArgumentException("homestead [" + id + "] is not kept"));
+    }
+
+    /** @param before receipts whose keys may stay */
+    private List<Fault> faults(UUID id, List<Receipt> receipts, List<Receipt> before) {
+        Homestead homestead = homestead(id);
+        ReceiptRules rules = new ReceiptRules(widened(Keys.of(homestead), before), homestead.currency());
+        Stream<Fault> faults =
+                receipts.stream().flatMap(r -> rules.faults(r, receipts.size() == 1 ? "" : r.key()).stream());
+        return faults.limit(Fault.MOST).toList();
+    }
+
+    private static Keys widened(Keys keys, List<Receipt> before) {
+        Set<String> subprojects = new HashSet<>(keys.subprojects());
+        Map<String, String> stages = new HashMap<>(keys.stages());
+        Set<String> materials = new HashSet<>(keys.materials());
+        List<ReceiptLine> lines =
+                before.stream().flatMap(r -> r.lines().stream()).toList();
+        for (ReceiptLine line : lines) {
+            Optional.ofNullable(line.material()).ifPresent(materials::add);
+            line.shares().forEach(share -> {
+                subprojects.add(share.subproject());
+                Optional.ofNullable(share.stage()).ifPresent(stage -> stages.putIfAbsent(stage, share.subproject()));
+            });
+        }
+        return new Keys(subprojects, stages, materials);
+    }
+}

@@ -1,0 +1,147 @@
+package org.firmset.spend.store;
+
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.LockModeType;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptLine;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Isolation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The rows of receipts; every change is done whole or not at all. What is kept has been checked before. */
+@Service
+class ReceiptRows {
+    /** Receipts written before memory is let go of. */
+    private static final int AT_ONCE = 200;
+
+    private final EntityManager entities;
+
+    ReceiptRows(EntityManager entities) {
+        this.entities = entities;
+    }
+
+    // four queries make the receipts: they must all see the same moment
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    List<KeptReceipt> all(UUID homestead) {
+        return new ReceiptReader(entities, "r.homestead = :id", homestead).read();
+    }
+
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    Optional<KeptReceipt> find(UUID homestead, UUID id) {
+        return Optional.ofNullable(entities.find(ReceiptRow.class, id))
+                .filter(row -> row.homestead().equals(homestead))
+                .flatMap(row -> new ReceiptReader(entities, "r.id = :id", id)
+                        .read().stream().findFirst());
+    }
+
+    /** Adds a receipt; a key that is taken already gets a number behind it. */
+    @Transactional
+    KeptReceipt add(UUID homestead, Receipt receipt, List<KeptDocument> documents) {
+        ReceiptRow row =
+                addAll(homestead, List.of(receipt), freeKeys(homestead)).getFirst();
+        attach(row.id(), documents);
+        entities.flush();
+        return kept(row);
+    }
+
+    /** Adds receipts in their order, as {@link #add} does. */
+    @Transactional
+    void take(UUID homestead, List<Receipt> receipts) {
+        FreeKeys keys = freeKeys(homestead);
+        for (int from = 0; from < receipts.size(); from += AT_ONCE) {
+            addAll(homestead, receipts.subList(from, Math.min(receipts.size(), from + AT_ONCE)), keys);
+            entities.flush();
+            entities.clear();
+        }
+    }
+
+    /** Empty when the receipt has another version by now or is gone. */
+    @Transactional
+    Optional<KeptReceipt> replace(
+            UUID homestead, UUID id, long version, Receipt receipt, List<KeptDocument> documents) {
+        Optional<ReceiptRow> found = locked(homestead, id, version);
+        found.ifPresent(row -> {
+            row.become(receipt);
+            // shares go with their lines
+            delete("LineRow", id);
+            delete("AttachedRow", id);
+            writeLines(List.of(row), List.of(receipt));
+            attach(id, documents);
+            entities.flush();
+        });
+        return found.map(this::kept);
+    }
+
+    /** Whether it was there in this version. */
+    @Transactional
+    boolean remove(UUID homestead, UUID id, long version) {
+        Optional<ReceiptRow> found = locked(homestead, id, version);
+        found.ifPresent(entities::remove);
+        return found.isPresent();
+    }
+
+    private void delete(String rows, UUID receipt) {
+        entities.createQuery("delete from " + rows + " r where r.id.receipt = :id")
+                .setParameter("id", receipt)
+                .executeUpdate();
+    }
+
+    /** Two changes of one receipt wait for each other, so that the second sees the version the first made. */
+    private Optional<ReceiptRow> locked(UUID homestead, UUID id, long version) {
+        return Optional.ofNullable(entities.find(ReceiptRow.class, id, LockModeType.PESSIMISTIC_WRITE))
+                .filter(row -> row.homestead().equals(homestead) && row.version() == version);
+    }
+
+    private KeptReceipt kept(ReceiptRow row) {
+        entities.clear();
+        return find(row.homestead(), row.id()).orElseThrow();
+    }
+
+    private List<ReceiptRow> addAll(UUID homestead, List<Receipt> receipts, FreeKeys keys) {
+        List<ReceiptRow> rows = receipts.stream()
+                .map(r -> new ReceiptRow(UUID.randomUUID(), homestead, keys.of(r)))
+                .toList();
+        rows.forEach(entities::persist);
+        writeLines(rows, receipts);
+        return rows;
+    }
+
+    private FreeKeys freeKeys(UUID homestead) {
+        return new FreeKeys(new HashSet<>(
+                entities.createQuery("select r.key from ReceiptRow r where r.homestead = :homestead", String.class)
+                        .setParameter("homestead", homestead)
+                        .getResultList()));
+    }
+
+    /** All lines before all shares, so that rows of one table go to the database together. */
+    private void writeLines(List<ReceiptRow> rows, List<Receipt> receipts) {
+        List<ShareRow> shares = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            List<ReceiptLine> lines = receipts.get(i).lines();
+            for (int j = 0; j < lines.size(); j++) {
+                LineRow line = new LineRow(rows.get(i).id(), j, lines.get(j));
+                entities.persist(line);
+                for (int k = 0; k < lines.get(j).shares().size(); k++) {
+                    shares.add(new ShareRow(line.id(), k, lines.get(j).shares().get(k)));
+                }
+            }
+        }
+        shares.forEach(entities::persist);
+    }
+
+    private void attach(UUID receipt, List<KeptDocument> documents) {
+        for (int i = 0; i < documents.size(); i++) {
+            KeptDocument document = documents.get(i);
+            DocumentRow row = Optional.ofNullable(
+                            entities.find(DocumentRow.class, document.hash().hex()))
+                    .orElseThrow(() -> new IllegalArgumentException("document [" + document.name() + "] with hash ["
+                            + document.hash().hex() + "] was never stored.\nMaybe hand it to Documents first."));
+            entities.persist(new AttachedRow(receipt, i, row, document.name()));
+        }
+    }
+}
