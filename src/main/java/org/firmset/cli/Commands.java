@@ -17,6 +17,7 @@ public final class Commands {
               why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD,
                                           deliveries SUPPLIER, styles, compare STYLE
               loads FILE --trip N         plan it and print what trip N carries: where each pack lies, limits, shopping list
+              spend FILE [OPTIONS]        plan it and print where the money went, what comes when and where it will end
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
@@ -30,7 +31,7 @@ public final class Commands {
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text
 
-            Options of plan (why has --style and --date, loads all but --json):
+            Options of plan (why has --style and --date, loads and spend all but --json):
               --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
               --style STYLE               soonest (default), fewest-trips or least-money
               --proof N                   how hard to look for a proof that no plan is better, about N seconds; 0 for
@@ -43,6 +44,14 @@ public final class Commands {
               --had MATERIAL=PACKS        say what it means that no more packs could be had; may come more than once
               --without-trailer           say what it means that the trailer stays home
               --more-people MASS          say what it means that so much more rides along ('90' is kg; or '200 lb')
+
+            Options of spend:
+              --receipts CSV              receipts in a table, such as the pages write
+              --budget OUT                also write today's budget as JSON to the file OUT ('-' prints only the JSON)
+              --against FILE              say what differs from a budget that was written before, and why
+              --rise PERCENT              say what a rise of all prices does to the sum at the finish
+              --a-month AMOUNT            plan again with at most so much a month ('900.00 USD'), and say what it means
+              --firm                      no plan may spend more than that; otherwise it is kept as far as it can be
 
             Options of bench plan (PART: sizes, styles, edits or growth, or several; without it all of them, and with
             options only sizes):
@@ -88,6 +97,7 @@ public final class Commands {
                 case "plan" -> new PlanCommand(out, err).run(rest);
                 case "why" -> new WhyCommand(out, err).run(rest);
                 case "loads" -> new LoadsCommand(out, err).run(rest);
+                case "spend" -> new SpendCommand(out, err).run(rest);
                 case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
+import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Run;
 import org.firmset.season.PlannedSeason;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param made the trips that the plan makes, in order
  * @param tools the choices between hiring and buying, of tools that are not there yet
  * @param sharing how trips are shared
+ * @param paid what left the purse on each day, refundable deposits left out
  * @param budget what was paid and what is coming as one budget of today
  */
 public record MoneyReport(
@@ -48,6 +50,8 @@ public record MoneyReport(
         Baseline budget,
         List<LeftOver> leftOver,
         Map<LocalDate, Money> paid) {
+    /** What stands at the head of a budget that is kept as a document. */
+    public static final Heading BUDGET = new Heading("firmset-budget", 1);
 
     /** A trip of the plan. @param number among those that are made, from 1 */
     public record Leg(int number, LocalDate first, LocalDate last) {}
