@@ -26,6 +26,8 @@ public record Baseline(
 
         @Described("What was kept back for what nobody foresees; in no other sum.")
         List<Reserve> reserves) {
+    private static final String LEAST = "-10000000000";
+
     public Baseline {
         items = List.copyOf(items);
         reserves = List.copyOf(reserves);
@@ -47,7 +49,8 @@ public record Baseline(
             @Described("How many packs, drives or the like; 0 when they are not counted.")
             BigDecimal quantity,
 
-            @Described("All of it.") Money amount,
+            @Described(value = "All of it; negative for what went back.", least = LEAST)
+            Money amount,
 
             @Described("When it was to be paid; left out when that was not planned.") @Nullable
             LocalDate due,
@@ -78,7 +81,9 @@ public record Baseline(
     @Described("What was kept back for one subproject.")
     public record Reserve(
             @Described("Key of the subproject.") String subproject,
-            @Described("The reserve.") Money amount) {}
+
+            @Described(value = "The reserve.", least = LEAST)
+            Money amount) {}
 
     /** The budgets of the subprojects as they are on this day, without dates. */
     public static Baseline of(Homestead homestead, LocalDate on) {

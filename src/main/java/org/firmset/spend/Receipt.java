@@ -39,6 +39,10 @@ public record Receipt(
         return new Receipt(other, date, supplier, state, lines, tax, discount, deposit, total, document);
     }
 
+    public Receipt withDate(LocalDate other) {
+        return new Receipt(key, other, supplier, state, lines, tax, discount, deposit, total, document);
+    }
+
     public String currency() {
         return tax.getCurrency().getCurrencyCode();
     }

@@ -12,6 +12,8 @@ import org.javamoney.moneta.Money;
 
 /** What must hold for a receipt before anything is added up from it. Thread-safe. */
 public final class ReceiptRules {
+    private static final BigDecimal MOST = BigDecimal.valueOf(999_999_999);
+
     private final Keys keys;
     private final String currency;
 
@@ -39,6 +41,7 @@ public final class ReceiptRules {
                     .check(receipt.lines().get(i));
         }
         checkSigns(receipt, place, faults);
+        checkSize(receipt, place, faults);
         checkTotal(receipt, place, faults);
         checkDeposit(receipt, place, faults);
         return faults;
@@ -70,6 +73,14 @@ public final class ReceiptRules {
                     "is more than the lines, " + Cash.show(lines, receipt.currency()),
                     "Write what was taken off, not what was left"));
         }
+    }
+
+    private static void checkSize(Receipt receipt, String place, List<Fault> faults) {
+        Stream.of(receipt.sum(), receipt.tax(), receipt.discount())
+                .filter(m -> Cash.amountOf(m).abs().compareTo(MOST) > 0)
+                .findFirst()
+                .ifPresent(m -> faults.add(new Fault(
+                        place, Cash.text(m), "is more than " + MOST, "Look for a number that was run together")));
     }
 
     private static void checkSign(Receipt receipt, Money amount, String place, List<Fault> faults) {

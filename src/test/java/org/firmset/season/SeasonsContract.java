@@ -40,8 +40,6 @@ abstract class SeasonsContract {
     /** What the owner of the program would set. */
     abstract Map<String, Object> environment() throws IOException;
 
-    abstract void stopDatabase() throws IOException;
-
     @BeforeAll
     void open() throws IOException {
         program = start();
@@ -61,9 +59,8 @@ abstract class SeasonsContract {
     }
 
     @AfterAll
-    void close() throws IOException {
+    void close() {
         program.close();
-        stopDatabase();
     }
 
     private Seasons seasons() {

@@ -13,9 +13,4 @@ class SeasonsOnH2Test extends SeasonsContract {
     Map<String, Object> environment() {
         return Map.of("FIRMSET_HOME", folder, "FIRMSET_PLANNER_PROOF", 1);
     }
-
-    @Override
-    void stopDatabase() {
-        // it stops with the program
-    }
 }

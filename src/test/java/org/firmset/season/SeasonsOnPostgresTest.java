@@ -1,34 +1,21 @@
 package org.firmset.season;
 
-import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.Map;
+import org.firmset.OnePostgres;
 import org.jspecify.annotations.Nullable;
 
-/** A PostgreSQL server of its own. */
+/** A database of its own on a PostgreSQL server. */
 class SeasonsOnPostgresTest extends SeasonsContract {
-    private @Nullable EmbeddedPostgres server;
+    private @Nullable Map<String, Object> environment;
 
     @Override
     Map<String, Object> environment() throws IOException {
-        if (server == null) {
-            server = EmbeddedPostgres.start();
+        if (environment == null) {
+            environment = new HashMap<>(OnePostgres.database());
+            environment.put("FIRMSET_PLANNER_PROOF", 1);
         }
-        return Map.of(
-                "FIRMSET_DB_URL",
-                server.getJdbcUrl("postgres", "postgres"),
-                "FIRMSET_DB_USER",
-                "postgres",
-                "FIRMSET_DB_PASSWORD",
-                "postgres",
-                "FIRMSET_PLANNER_PROOF",
-                1);
-    }
-
-    @Override
-    void stopDatabase() throws IOException {
-        if (server != null) {
-            server.close();
-        }
+        return environment;
     }
 }

@@ -44,7 +44,7 @@ class DocumentCheckTest {
         assertThat(((Refused) DocumentCheck.of("a.pdf", new byte[0])).fault().problem())
                 .isEqualTo("is empty");
         byte[] big = new byte[DocumentCheck.MOST_BYTES + 1];
-        assertThat(((Refused) DocumentCheck.of("a.pdf", big)).fault().problem()).contains("more than 20");
+        assertThat(((Refused) DocumentCheck.of("a.pdf", big)).fault().problem()).contains("more than 16 MiB");
     }
 
     @Test

@@ -29,7 +29,7 @@ final class Walls {
         ROOMS.put("trade.power", List.of("measure", "trade.climate"));
         ROOMS.put("plan", List.of("trade", "measure"));
         ROOMS.put("homestead", List.of("measure", "trade", "shell"));
-        ROOMS.put("spend", List.of("measure", "homestead", "trade"));
+        ROOMS.put("spend", List.of("measure", "homestead", "trade", "shell"));
         ROOMS.put("season", List.of("homestead", "spend", "plan", "trade", "measure", "shell"));
         ROOMS.put("shell", List.of("measure"));
         ROOMS.put("cli", List.of("measure", "trade", "plan", "homestead", "spend", "season"));

@@ -7,9 +7,6 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Tool;
 import org.firmset.homestead.ToolCost;
-import org.firmset.measure.Cash;
-import org.javamoney.moneta.Money;
-import org.jspecify.annotations.Nullable;
 
 /** What tools cost and what stands in the budget besides can be reckoned with. */
 final class MoneyRules {
@@ -40,15 +37,9 @@ final class MoneyRules {
                     "names neither a price nor a hire",
                     "Write what it costs to buy or to hire a day, or leave the cost out when the tool is there"));
         }
-        notNegative(cost.price(), pointer + "/price");
-        notNegative(cost.resale(), pointer + "/resale");
-        notNegative(cost.upkeep(), pointer + "/upkeep");
-        notNegative(cost.hireADay(), pointer + "/hireADay");
-        notNegative(cost.fetching(), pointer + "/fetching");
     }
 
     private void check(BudgetItem item, Homestead homestead, String pointer) {
-        notNegative(item.amount(), pointer + "/amount");
         homestead.stages().stream()
                 .filter(s -> s.key().equals(item.stage()))
                 .map(Stage::subproject)
@@ -59,11 +50,5 @@ final class MoneyRules {
                         String.valueOf(item.stage()),
                         "is a stage of '" + s + "', not of '" + item.subproject() + "'",
                         "Write a stage of this subproject, or leave the stage out")));
-    }
-
-    private void notNegative(@Nullable Money amount, String pointer) {
-        if (amount != null && amount.isNegative()) {
-            faults.add(new Fault(pointer, Cash.text(amount), "is negative", "Write an amount of zero or more"));
-        }
     }
 }

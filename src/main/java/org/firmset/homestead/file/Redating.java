@@ -19,12 +19,18 @@ public final class Redating {
 
     /** The homestead moved forward by whole years of 52 weeks until its first open date is not before {@code date}. */
     public static Homestead toSeasonAfter(Homestead homestead, LocalDate date) {
+        int weeks = weeks(homestead, date);
+        return weeks == 0 ? homestead : (Homestead) moved(homestead, weeks);
+    }
+
+    /** By how many weeks that moves it. */
+    static int weeks(Homestead homestead, LocalDate date) {
         LocalDate first = firstOpenDate(homestead);
         int weeks = 0;
         while (first.plusWeeks(weeks).isBefore(date)) {
             weeks += WEEKS_IN_YEAR;
         }
-        return weeks == 0 ? homestead : (Homestead) moved(homestead, weeks);
+        return weeks;
     }
 
     private static LocalDate firstOpenDate(Homestead homestead) {

@@ -33,9 +33,18 @@ public final class SeedHomesteads {
 
     /** The demo, dated to the season that begins on or after {@code today}. */
     public static Homestead demo(LocalDate today) {
+        return Redating.toSeasonAfter(asWritten(), today);
+    }
+
+    /** By how many weeks the dates of that demo lie behind those of its file. */
+    public static int weeksMoved(LocalDate today) {
+        return Redating.weeks(asWritten(), today);
+    }
+
+    private static Homestead asWritten() {
         try (InputStream in = Objects.requireNonNull(SeedHomesteads.class.getResourceAsStream(DEMO))) {
             return switch (HomesteadFile.read(in)) {
-                case Reading.Accepted accepted -> Redating.toSeasonAfter(accepted.homestead(), today);
+                case Reading.Accepted accepted -> accepted.homestead();
                 case Reading.Refused refused ->
                     throw new IllegalStateException("The demo is not accepted: "
                             + refused.faults().getFirst().line());

@@ -1,5 +1,6 @@
 package org.firmset.homestead.store;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -7,6 +8,7 @@ import java.util.function.UnaryOperator;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
 import org.firmset.homestead.file.HomesteadRules;
+import org.firmset.homestead.file.SeedHomesteads;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 
@@ -37,6 +39,13 @@ public class Changes {
     /** A homestead is there, or is different from before. */
     public record HomesteadChanged(UUID homestead) {}
 
+    /**
+     * The demo was added, for rooms that have something to show with it.
+     *
+     * @param weeks by how many weeks its dates lie behind those of its file
+     */
+    public record DemoAdded(UUID homestead, int weeks) {}
+
     private final Homesteads homesteads;
     private final ApplicationEventPublisher events;
 
@@ -49,6 +58,15 @@ public class Changes {
     public Change add(Homestead homestead) {
         List<Fault> faults = HomesteadRules.faults(homestead);
         return faults.isEmpty() ? told(homesteads.add(homestead)) : new Change.Refused(faults);
+    }
+
+    /** Adds the demo and opens it. */
+    public Change addDemo(LocalDate today) {
+        Change change = add(SeedHomesteads.demo(today));
+        if (change instanceof Change.Stored stored) {
+            events.publishEvent(new DemoAdded(stored.kept().id(), SeedHomesteads.weeksMoved(today)));
+        }
+        return change;
     }
 
     /**

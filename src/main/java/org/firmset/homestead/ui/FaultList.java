@@ -11,19 +11,19 @@ import org.firmset.homestead.file.Fault;
 import org.firmset.homestead.part.Part;
 
 /** Says what was not accepted, and why. Empty until then. */
-class FaultList extends Div {
+public class FaultList extends Div {
 
-    FaultList() {
+    public FaultList() {
         addClassName("fs-faults");
         getElement().setAttribute("role", "alert");
         setVisible(false);
     }
 
-    void show(String message) {
+    public void show(String message) {
         show(message, List.of());
     }
 
-    void show(String message, List<Fault> faults) {
+    public void show(String message, List<Fault> faults) {
         removeAll();
         add(new Paragraph(message));
         UnorderedList list = new UnorderedList();
@@ -60,7 +60,7 @@ class FaultList extends Div {
                         + fault.remedy() + ".";
     }
 
-    void clear() {
+    public void clear() {
         removeAll();
         setVisible(false);
     }

@@ -57,7 +57,7 @@ class StartView extends Div {
                 "Look at the demo",
                 "An invented homestead with a water tank on a block base, a workshop and a cabin, dated to the coming"
                         + " season. Change anything; it is a copy.");
-        Button button = new Button("Open the demo", e -> begin(SeedHomesteads.demo(LocalDate.now(clock))));
+        Button button = new Button("Open the demo", e -> show(changes.addDemo(LocalDate.now(clock))));
         button.addThemeVariants(ButtonVariant.PRIMARY);
         section.add(button);
         return section;
@@ -114,7 +114,11 @@ class StartView extends Div {
     }
 
     private void begin(Homestead homestead) {
-        switch (changes.add(homestead)) {
+        show(changes.add(homestead));
+    }
+
+    private void show(Changes.Change change) {
+        switch (change) {
             case Changes.Change.Stored stored -> UI.getCurrent().navigate("");
             case Changes.Change.Refused refused ->
                 faults.show("The homestead is not accepted; nothing was changed.", refused.faults());

@@ -48,16 +48,22 @@ final class Pricing {
     }
 
     private Optional<Pack> reckoned(String material, @Nullable String brings) {
-        Optional<PriceBook.Range> all = book.range(material, today, Outstanding.DAYS_OF_PRICES);
+        Optional<Pack> known = reckoned(material, brings, today);
+        // a price that is dated later is still better than none
+        return known.isPresent() ? known : reckoned(material, brings, LocalDate.MAX);
+    }
+
+    private Optional<Pack> reckoned(String material, @Nullable String brings, LocalDate by) {
+        Optional<PriceBook.Range> all = book.range(material, by, Outstanding.DAYS_OF_PRICES);
         Optional<PriceBook.Quote> now = brings == null
-                ? ofSuppliers.range(material, today, Outstanding.DAYS_OF_PRICES).map(PriceBook.Range::now)
-                : book.latest(material, brings, today);
-        Optional<PriceBook.Quote> quote = now.or(() -> all.map(PriceBook.Range::now));
-        return quote.map(q -> new Pack(
-                q.supplier(),
-                q.amount(),
-                all.map(PriceBook.Range::low).orElse(q.amount()),
-                all.map(PriceBook.Range::high).orElse(q.amount())));
+                ? ofSuppliers.range(material, by, Outstanding.DAYS_OF_PRICES).map(PriceBook.Range::now)
+                : book.latest(material, brings, by);
+        return now.or(() -> all.map(PriceBook.Range::now))
+                .map(q -> new Pack(
+                        q.supplier(),
+                        q.amount(),
+                        all.map(PriceBook.Range::low).orElse(q.amount()),
+                        all.map(PriceBook.Range::high).orElse(q.amount())));
     }
 
     /** With tax, to the cent. */

@@ -36,13 +36,13 @@ import org.firmset.spend.Forecast;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
+import org.firmset.spend.ui.SpendPages;
 import org.jspecify.annotations.Nullable;
 
 /** Where the money went, what comes when, and where it will end. Each figure of money spent leads to its receipts. */
-@Route(value = SpendView.ADDRESS, layout = Frame.class)
+@Route(value = SpendPages.OVERVIEW, layout = Frame.class)
 @PageTitle("Firmset: spend")
 class SpendView extends SeasonPage {
-    static final String ADDRESS = "spend";
     /** Columns whose figures come of receipts: spent and committed. */
     private static final Set<Integer> OF_RECEIPTS = Set.of(2, 3);
 
@@ -83,7 +83,7 @@ class SpendView extends SeasonPage {
                 .or(() -> kept.stream().findFirst());
         MoneyWords words = new MoneyWords(money);
         Div links = new Div(
-                new Anchor(ReceiptLinks.ALL, "All receipts"),
+                new Anchor(ReceiptLinks.all(), "All receipts"),
                 new Anchor("edit/budgeting", "How budgets are reckoned"),
                 new Anchor("edit/spendingLimit", "Limit to what a month may take"));
         links.addClassNames("fs-buttons", "fs-no-print");
@@ -106,7 +106,7 @@ class SpendView extends SeasonPage {
                         : Optional.of(
                                 row < bearers.size()
                                         ? ReceiptLinks.ofSubproject(bearers.get(row))
-                                        : ReceiptLinks.ALL)));
+                                        : ReceiptLinks.all())));
     }
 
     private static TablePanel sums(TablePanel table) {

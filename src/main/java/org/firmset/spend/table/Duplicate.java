@@ -12,7 +12,7 @@ import org.firmset.spend.ContentHash;
 import org.firmset.spend.Receipt;
 
 /**
- * A receipt that may have been taken in before: same date, supplier and sum, or the same document. Two bags bought twice
+ * A receipt that may have been taken in before: same date, supplier and sum, the same document or the same key. Two bags bought twice
  * on one day look alike too, so people decide.
  *
  * @param index of the receipt in the preview, from 0
@@ -29,13 +29,20 @@ public record Duplicate(int index, Receipt known) {
     static List<Duplicate> among(List<Receipt> known, List<Receipt> read) {
         Map<Likeness, Receipt> alike = new HashMap<>();
         Map<ContentHash, Receipt> documents = new HashMap<>();
-        known.forEach(r -> note(r, alike, documents));
+        Map<String, Receipt> keys = new HashMap<>();
+        known.forEach(r -> {
+            note(r, alike, documents);
+            keys.put(r.key(), r);
+        });
         List<Duplicate> duplicates = new ArrayList<>();
         for (int i = 0; i < read.size(); i++) {
             Receipt receipt = read.get(i);
             Receipt same = alike.get(Likeness.of(receipt));
             if (same == null && receipt.document() != null) {
                 same = documents.get(receipt.document());
+            }
+            if (same == null) {
+                same = keys.get(receipt.key());
             }
             if (same != null) {
                 duplicates.add(new Duplicate(i, same));

@@ -1,6 +1,7 @@
 package org.firmset.spend.table;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
@@ -8,8 +9,10 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.firmset.homestead.file.Fault;
 
-/** Numbers as people and their programs write them: "$1,240.00", "1.240,00 EUR", "(12.40)", "12,40-". */
-final class Numbers {
+/**
+ * Numbers as people and their programs write them: "$1,240.00", "1.240,00 EUR", "(12.40)", "12,40-".
+ */
+public final class Numbers {
     private static final int LONGEST = 40;
     private static final Pattern PLAIN = Pattern.compile("\\d{1,9}(?:\\.\\d{1,9})?|\\.\\d{1,9}");
     private static final Pattern SPACED = Pattern.compile("(?<=\\d)[\\s\\u00a0\\u202f'\\u2019](?=\\d{3}(?!\\d))");
@@ -20,6 +23,19 @@ final class Numbers {
     Numbers(String currency) {
         code = currency;
         sign = Currency.getInstance(currency).getSymbol(Locale.US);
+    }
+
+    /**
+     * A number by itself, as somebody types it; empty when it is none, or when "1,234" leaves open what it means.
+     *
+     * @param currency ISO 4217 code of the currency whose sign or code may stand beside it
+     */
+    public static Optional<BigDecimal> typed(String text, String currency) {
+        Numbers numbers = new Numbers(currency);
+        List<Fault> unclear = new ArrayList<>();
+        return numbers.mark(List.of(new Cell(1, "", text.strip())), unclear)
+                .filter(mark -> unclear.isEmpty())
+                .flatMap(mark -> numbers.read(text.strip(), mark));
     }
 
     String currency() {

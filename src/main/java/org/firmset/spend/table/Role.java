@@ -51,6 +51,11 @@ public enum Role {
         return holds;
     }
 
+    /** Whether its cells are numbers. */
+    public boolean isNumber() {
+        return holds == Holds.NUMBER;
+    }
+
     boolean isMeantBy(String heading) {
         return headings.contains(plain(heading));
     }
@@ -61,6 +66,16 @@ public enum Role {
                 .replaceAll("\\(.*?\\)|[.:*#$]", " ")
                 .replaceAll("[\\s_-]+", " ")
                 .strip();
+    }
+
+    /** As people read it: "unit price". */
+    public String words() {
+        return switch (this) {
+            case RECEIPT -> "receipt number";
+            case DEPOSIT -> "paid down";
+            case DOCUMENT -> "document hash";
+            default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        };
     }
 
     /** The word in a serialised {@link ColumnMatch}. */

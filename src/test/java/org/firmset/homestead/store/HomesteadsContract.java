@@ -49,8 +49,6 @@ abstract class HomesteadsContract {
     /** What to set in the environment so that the program uses this database. */
     abstract Map<String, Object> environment() throws Exception;
 
-    void stopDatabase() throws Exception {}
-
     @BeforeAll
     void open() throws Exception {
         store = Store.open(environment());
@@ -60,7 +58,6 @@ abstract class HomesteadsContract {
     @AfterAll
     void close() throws Exception {
         store.close();
-        stopDatabase();
     }
 
     private void restart() throws Exception {

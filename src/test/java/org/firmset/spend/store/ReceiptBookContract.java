@@ -1,23 +1,50 @@
 package org.firmset.spend.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jakarta.persistence.PersistenceException;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.Fault;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Store;
+import org.firmset.measure.Cash;
 import org.firmset.spend.ContentHash;
+import org.firmset.spend.LineKind;
 import org.firmset.spend.RandomReceipts;
 import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptCosts;
+import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
+import org.firmset.spend.Share;
 import org.firmset.spend.store.ReceiptBook.Outcome;
+import org.firmset.spend.table.ColumnMatch;
+import org.firmset.spend.table.DateOrder;
+import org.firmset.spend.table.Role;
+import org.firmset.spend.table.SeedReceipts;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -26,6 +53,7 @@ import org.junit.jupiter.api.TestInstance;
 abstract class ReceiptBookContract {
     private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 12, 1));
     private static final ContentHash FILE = ContentHash.of(new byte[] {1});
+    private static final byte[] PHOTO = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, 1, 2, 3};
 
     private Store store;
     private ReceiptBook book;
@@ -51,26 +79,262 @@ abstract class ReceiptBookContract {
         place = store.bean(Homesteads.class).add(DEMO).id();
     }
 
+    private static KeptReceipt stored(Outcome outcome) {
+        assertThat(outcome).isInstanceOf(Outcome.Stored.class);
+        return ((Outcome.Stored) outcome).receipt();
+    }
+
     private KeptReceipt added(Receipt receipt) {
-        return ((Outcome.Stored) book.add(place, receipt, List.of())).receipt();
+        return stored(book.add(place, receipt, List.of()));
     }
 
     private List<Receipt> all() {
         return book.all(place).stream().map(KeptReceipt::receipt).toList();
     }
 
-    private static List<Receipt> byDate(List<Receipt> receipts) {
-        return receipts.stream()
-                .sorted(Comparator.comparing(Receipt::date).thenComparing(Receipt::key))
-                .toList();
+    private static Receipt receipt(String key, long cents, Share... shares) {
+        ReceiptLine line = new ReceiptLine(
+                LineKind.TOOL, "Spade", null, BigDecimal.ONE, null, Cash.ofCents(cents, "USD"), List.of(shares));
+        return new Receipt(
+                key,
+                LocalDate.of(2027, 4, 3),
+                "Yard",
+                ReceiptState.PAID,
+                List.of(line),
+                Cash.ofCents(0, "USD"),
+                Cash.ofCents(0, "USD"),
+                Cash.ofCents(0, "USD"),
+                null,
+                null);
     }
 
-    @Test
-    void receipts_of_all_kinds_are_found_as_they_were_kept_by_date() {
-        List<Receipt> receipts = random.many(120);
-        assertThat(book.takeAll(place, receipts, FILE)).isInstanceOf(Outcome.Stored.class);
-        assertThat(all()).isEqualTo(byDate(receipts));
-        KeptReceipt one = book.all(place).getFirst();
-        assertThat(book.find(place, one.id())).contains(one);
+    @Nested
+    class WhatWasKept {
+        @Test
+        void is_found_as_it_was_by_date_whatever_it_is() {
+            List<Receipt> receipts = random.many(120);
+            assertThat(book.takeAll(place, receipts, FILE)).isInstanceOf(Outcome.Stored.class);
+            assertThat(all())
+                    .isEqualTo(receipts.stream()
+                            .sorted(Comparator.comparing(Receipt::date).thenComparing(Receipt::key))
+                            .toList());
+            KeptReceipt one = book.all(place).getFirst();
+            assertThat(book.find(place, one.id())).contains(one);
+        }
+
+        @Test
+        void is_read_with_as_many_queries_for_many_receipts_as_for_few() {
+            added(receipt("one", 100));
+            long few = store.statementsDuring(() -> book.all(place));
+            book.takeAll(place, random.many(150), FILE);
+            assertThat(store.statementsDuring(() -> book.all(place)))
+                    .isEqualTo(few)
+                    .isLessThanOrEqualTo(4);
+        }
+
+        @Test
+        void is_of_one_homestead_and_goes_with_it() {
+            Homesteads homesteads = store.bean(Homesteads.class);
+            Map<String, Long> before = store.rowCounts();
+            UUID other = homesteads.add(DEMO).id();
+            stored(book.add(other, receipt("one", 100, Share.all("water", null)), List.of()));
+            assertThat(book.all(place)).isEmpty();
+            assertThat(book.find(place, book.all(other).getFirst().id())).isEmpty();
+            homesteads.remove(other);
+            assertThat(store.rowCounts()).isEqualTo(before);
+        }
+
+        @Test
+        void adds_up_in_plain_sql_to_the_cent_by_subproject_stage_kind_and_state() {
+            book.takeAll(place, SeedReceipts.demo(DEMO, 0), FILE);
+            addsUp();
+            book.takeAll(place, random.many(200), FILE);
+            addsUp();
+        }
+
+        private void addsUp() {
+            PlainSums plain = new PlainSums(store.sql());
+            assertThat(plain.by("subproject", place)).isEqualTo(sums((r, c) -> c.subproject()));
+            assertThat(plain.by("stage", place))
+                    .isEqualTo(sums((r, c) -> c.stage()))
+                    .hasSizeGreaterThan(5);
+            assertThat(plain.by("kind", place))
+                    .isEqualTo(sums((r, c) -> c.kind().name()));
+            assertThat(plain.by("state", place))
+                    .isEqualTo(sums((r, c) -> r.state().name()))
+                    .hasSize(3);
+        }
+
+        private interface Under {
+            @Nullable
+            String of(Receipt receipt, ReceiptCosts.Cost cost);
+        }
+
+        private Map<String, Long> sums(Under under) {
+            Map<String, Long> sums = new HashMap<>();
+            all().forEach(r -> ReceiptCosts.of(r).forEach(c -> {
+                String what = under.of(r, c);
+                sums.merge(what == null ? "" : what, Cash.cents(c.amount()), Long::sum);
+            }));
+            return sums;
+        }
+    }
+
+    @Nested
+    class Changing {
+        @Test
+        void puts_another_receipt_in_its_place_under_a_new_version() {
+            KeptReceipt kept = added(receipt("one", 100, Share.all("water", "water-wall"), Share.all("shop", null)));
+            long before = shareRows();
+            Receipt other = receipt("one", 250, Share.all("cabin", null));
+            KeptReceipt changed = stored(book.change(place, kept.id(), kept.version(), other, List.of()));
+            assertThat(changed.receipt()).isEqualTo(other);
+            assertThat(changed.id()).isEqualTo(kept.id());
+            assertThat(changed.version()).isGreaterThan(kept.version());
+            assertThat(book.all(place)).containsExactly(changed);
+            assertThat(shareRows()).isEqualTo(before - 1);
+        }
+
+        private long shareRows() {
+            return store.sql()
+                    .sql("select count(*) from receipt_share")
+                    .query(Long.class)
+                    .single();
+        }
+
+        @Test
+        void what_somebody_changed_or_removed_meanwhile_changes_nothing() {
+            KeptReceipt kept = added(receipt("one", 100));
+            KeptReceipt second = stored(book.change(place, kept.id(), kept.version(), receipt("one", 200), List.of()));
+            assertThat(book.change(place, kept.id(), kept.version(), receipt("one", 300), List.of()))
+                    .isInstanceOf(Outcome.Outdated.class);
+            assertThat(book.remove(place, kept.id(), kept.version())).isFalse();
+            assertThat(book.all(place)).containsExactly(second);
+            assertThat(book.remove(place, kept.id(), second.version())).isTrue();
+            assertThat(book.change(place, kept.id(), second.version(), receipt("one", 300), List.of()))
+                    .isInstanceOf(Outcome.Outdated.class);
+        }
+
+        @Test
+        void of_two_at_the_same_time_one_is_refused() throws Exception {
+            KeptReceipt kept = added(receipt("one", 100));
+            List<Outcome> outcomes = together(
+                    () -> book.change(place, kept.id(), kept.version(), receipt("one", 200), List.of()),
+                    () -> book.change(place, kept.id(), kept.version(), receipt("one", 300), List.of()));
+            assertThat(outcomes).hasAtLeastOneElementOfType(Outcome.Outdated.class);
+            KeptReceipt winner = outcomes.stream()
+                    .filter(Outcome.Stored.class::isInstance)
+                    .map(o -> ((Outcome.Stored) o).receipt())
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(book.all(place)).containsExactly(winner);
+        }
+
+        private List<Outcome> together(Callable<Outcome> one, Callable<Outcome> two) throws Exception {
+            CountDownLatch start = new CountDownLatch(1);
+            try (ExecutorService threads = Executors.newFixedThreadPool(2)) {
+                Function<Callable<Outcome>, Future<Outcome>> begin = work -> threads.submit(() -> {
+                    start.await();
+                    return work.call();
+                });
+                Future<Outcome> first = begin.apply(one);
+                Future<Outcome> second = begin.apply(two);
+                start.countDown();
+                return List.of(first.get(), second.get());
+            }
+        }
+
+        @Test
+        void keeps_the_keys_of_a_stage_and_a_subproject_that_are_gone() {
+            Share gone = Share.all("moat", "moat-dig");
+            assertThat(book.add(place, receipt("one", 100, gone), List.of())).isInstanceOf(Outcome.Refused.class);
+            KeptReceipt kept = added(receipt("one", 100, Share.all("water", "water-wall")));
+            store.sql()
+                    .sql("update receipt_share set subproject = 'moat', stage = 'moat-dig' where receipt_id = ?")
+                    .param(kept.id())
+                    .update();
+            assertThat(all()).containsExactly(receipt("one", 100, gone));
+            Receipt corrected = receipt("one", 120, gone);
+            assertThat(stored(book.change(place, kept.id(), kept.version(), corrected, List.of()))
+                            .receipt())
+                    .isEqualTo(corrected);
+        }
+    }
+
+    @Nested
+    class Refusing {
+        @Test
+        void says_the_place_and_stores_nothing() {
+            Map<String, Long> before = store.rowCounts();
+            Receipt broken = receipt("two", 100, Share.all("moat", null));
+            Outcome outcome = book.takeAll(place, List.of(receipt("one", 100), broken), FILE);
+            assertThat(((Outcome.Refused) outcome).faults())
+                    .extracting(Fault::pointer)
+                    .containsExactly("two/lines/0/shares/0/subproject");
+            assertThat(store.rowCounts()).isEqualTo(before);
+        }
+
+        /** What slips through the rules the database refuses, and not half of it stays. */
+        @Test
+        void an_amount_too_large_for_its_column_leaves_none_of_a_table() {
+            Map<String, Long> before = store.rowCounts();
+            List<Receipt> receipts = new ArrayList<>(random.many(250));
+            receipts.add(receipt("huge", 10_000_000_000_000_000L));
+            assertThat(book.takeAll(place, receipts, FILE)).isInstanceOf(Outcome.Refused.class);
+            assertThatThrownBy(() -> store.bean(ReceiptRows.class).take(place, receipts))
+                    .isInstanceOf(PersistenceException.class);
+            assertThat(store.rowCounts()).isEqualTo(before);
+        }
+    }
+
+    @Nested
+    class TakingATable {
+        @Test
+        void gives_another_key_to_a_receipt_whose_key_is_taken() {
+            added(receipt("one", 100));
+            book.takeAll(place, List.of(receipt("one", 200), receipt("one", 300)), FILE);
+            assertThat(all()).extracting(Receipt::key).containsExactly("one", "one-2", "one-3");
+        }
+
+        @Test
+        void is_remembered_with_how_its_columns_were_read() {
+            ColumnMatch match = new ColumnMatch(Map.of(Role.DATE, 0), DateOrder.DAY_FIRST, Map.of(), true);
+            book.takeAll(place, List.of(receipt("one", 200)), FILE);
+            book.takeAll(place, List.of(receipt("two", 200)), FILE);
+            book.remember(place, "print", ColumnMatch.parse("date=1"));
+            book.remember(place, "print", match);
+            assertThat(book.match(place, "print")).contains(match);
+            assertThat(book.match(place, "other")).isEmpty();
+            assertThat(book.ledger(place).files()).containsExactly(FILE);
+            assertThat(book.ledger(place).receipts()).hasSize(2);
+        }
+    }
+
+    @Nested
+    class Attaching {
+        private KeptDocument taken(String name) throws IOException {
+            Documents.Taken taken = store.bean(Documents.class).take(name, new ByteArrayInputStream(PHOTO));
+            return ((Documents.Taken.Stored) taken).document();
+        }
+
+        @Test
+        void documents_come_back_with_their_receipt_in_order_and_may_be_taken_off() throws IOException {
+            List<KeptDocument> two = List.of(taken("a.jpg"), taken("b.jpg"));
+            KeptReceipt kept = stored(book.add(place, receipt("one", 100), two));
+            assertThat(kept.documents()).isEqualTo(two);
+            assertThat(book.all(place)).containsExactly(kept);
+            assertThat(stored(book.change(place, kept.id(), kept.version(), kept.receipt(), two.subList(1, 2)))
+                            .documents())
+                    .isEqualTo(two.subList(1, 2));
+        }
+
+        @Test
+        void a_document_that_was_never_handed_in_is_a_mistake() {
+            KeptDocument unknown = new KeptDocument(FILE, org.firmset.spend.DocumentType.PDF, "x.pdf", 1);
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> book.add(place, receipt("one", 100), List.of(unknown)))
+                    .withMessageContaining("document [x.pdf]");
+            assertThat(book.all(place)).isEmpty();
+        }
     }
 }

@@ -1,0 +1,69 @@
+package org.firmset.spend.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.firmset.homestead.file.Fault;
+import org.firmset.spend.ContentHash;
+import org.firmset.spend.DocumentCheck;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Service;
+
+/**
+ * Photos and papers of receipts: files in the data folder, called by the SHA-256 of their bytes, so that the same bytes
+ * are one file. What is there is whole. Thread-safe.
+ */
+@Service
+public class Documents {
+    /** What came of a file that was handed in. */
+    public sealed interface Taken {
+        /** It is in the data folder; a receipt may name it. */
+        record Stored(KeptDocument document) implements Taken {}
+
+        /** Nothing was stored. */
+        record Refused(Fault fault) implements Taken {}
+    }
+
+    private final DocumentFolder folder;
+    private final DocumentRows rows;
+
+    Documents(@Value("${firmset.home}") Path home, DocumentRows rows) {
+        this.folder = new DocumentFolder(home.resolve("documents"));
+        this.rows = rows;
+    }
+
+    /**
+     * Takes a file in; of one that is too big no more than the limit is read.
+     *
+     * @param name what people call the file
+     * @throws IOException when it cannot be read or the data folder cannot be written
+     */
+    public synchronized Taken take(String name, InputStream in) throws IOException {
+        DocumentFolder.Draft draft = folder.write(in);
+        try {
+            return switch (DocumentCheck.of(name, draft.start(), draft.bytes(), draft.hash())) {
+                case DocumentCheck.Refused refused -> new Taken.Refused(refused.fault());
+                case DocumentCheck.Accepted accepted -> {
+                    folder.keep(draft);
+                    KeptDocument document = new KeptDocument(draft.hash(), accepted.type(), name, draft.bytes());
+                    rows.note(document);
+                    yield new Taken.Stored(document);
+                }
+            };
+        } finally {
+            Files.deleteIfExists(draft.file());
+        }
+    }
+
+    /** What is known of a document, its name left out; empty when none with this hash was ever taken in. */
+    public Optional<KeptDocument> find(ContentHash hash) {
+        return rows.find(hash);
+    }
+
+    /** Where its bytes lie; empty when the file is gone or is not whole, as after a folder was copied in part. */
+    public Optional<Path> file(KeptDocument document) {
+        return folder.find(document.hash(), document.bytes());
+    }
+}

@@ -1,0 +1,135 @@
+package org.firmset.spend.ui;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import java.time.YearMonth;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Stage;
+import org.firmset.homestead.Subproject;
+import org.firmset.spend.LineKind;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.Share;
+import org.firmset.spend.store.KeptReceipt;
+import org.jspecify.annotations.Nullable;
+
+/** Chooses which receipts are listed; the address says what is chosen, so that it can be kept and sent. */
+final class FilterBar extends Div {
+    private final ReceiptFilter filter;
+
+    FilterBar(Homestead homestead, Bearers bearers, List<KeptReceipt> all, ReceiptFilter filter) {
+        this.filter = filter;
+        addClassName("fs-filter");
+        List<Receipt> receipts = all.stream().map(KeptReceipt::receipt).toList();
+        add(
+                subproject(homestead, bearers, receipts),
+                stage(homestead, bearers, receipts),
+                choice(
+                        "Supplier",
+                        suppliers(receipts),
+                        s -> s,
+                        filter.supplier(),
+                        s -> with(filter.subproject(), filter.stage(), s, filter.kind(), filter.month())),
+                choice(
+                        "Paid for",
+                        List.of(LineKind.values()),
+                        LineKind::words,
+                        filter.kind(),
+                        k -> with(filter.subproject(), filter.stage(), filter.supplier(), k, filter.month())),
+                choice(
+                        "Month",
+                        months(receipts),
+                        Months::words,
+                        filter.month(),
+                        m -> with(filter.subproject(), filter.stage(), filter.supplier(), filter.kind(), m)));
+        if (!filter.equals(ReceiptFilter.ALL)) {
+            add(new Anchor(SpendPages.RECEIPTS, "Show all again"));
+        }
+    }
+
+    private static ReceiptFilter with(
+            @Nullable String subproject,
+            @Nullable String stage,
+            @Nullable String supplier,
+            @Nullable LineKind kind,
+            @Nullable YearMonth month) {
+        return new ReceiptFilter(subproject, stage, supplier, kind, month);
+    }
+
+    private interface Change<T> {
+        ReceiptFilter to(@Nullable T value);
+    }
+
+    private static <T> ComboBox<T> choice(
+            String label, Collection<T> values, Function<T, String> words, @Nullable T chosen, Change<T> change) {
+        ComboBox<T> box = new ComboBox<>(label);
+        List<T> items = chosen == null || values.contains(chosen)
+                ? List.copyOf(values)
+                : Stream.concat(values.stream(), Stream.of(chosen)).toList();
+        box.setItems(items);
+        box.setItemLabelGenerator(words::apply);
+        box.setClearButtonVisible(true);
+        box.setPlaceholder("all");
+        box.setValue(chosen);
+        box.addValueChangeListener(e -> UI.getCurrent().navigate(SpendPages.receipts(change.to(e.getValue()))));
+        return box;
+    }
+
+    private ComboBox<String> subproject(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+        Stream<String> known = homestead.subprojects().stream().map(Subproject::key);
+        Stream<String> written = shares(receipts).map(Share::subproject);
+        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+                .toList();
+        return choice(
+                "Subproject",
+                keys,
+                k -> k.equals(ReceiptFilter.NOBODY) ? "not said yet" : bearers.subproject(k),
+                filter.subproject(),
+                // another subproject has other stages
+                s -> with(s, null, filter.supplier(), filter.kind(), filter.month()));
+    }
+
+    private ComboBox<String> stage(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+        String of = filter.subproject();
+        Stream<String> known = homestead.stages().stream()
+                .filter(s -> of == null || s.subproject().equals(of))
+                .map(Stage::key);
+        Stream<String> written = shares(receipts)
+                .filter(s -> s.stage() != null && (of == null || s.subproject().equals(of)))
+                .map(s -> String.valueOf(s.stage()));
+        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+                .toList();
+        return choice(
+                "Stage",
+                keys,
+                k -> k.equals(ReceiptFilter.NOBODY) ? "of no single stage" : bearers.stage(k),
+                filter.stage(),
+                s -> with(filter.subproject(), s, filter.supplier(), filter.kind(), filter.month()));
+    }
+
+    private static Stream<Share> shares(List<Receipt> receipts) {
+        return receipts.stream().flatMap(r -> r.lines().stream()).flatMap(l -> l.shares().stream());
+    }
+
+    private static Collection<String> suppliers(List<Receipt> receipts) {
+        TreeSet<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        receipts.forEach(r -> names.add(r.supplier()));
+        return names;
+    }
+
+    private static List<YearMonth> months(List<Receipt> receipts) {
+        return receipts.stream()
+                .map(r -> YearMonth.from(r.date()))
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
+    }
+}

@@ -1,0 +1,87 @@
+package org.firmset.spend.ui;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.vaadin.flow.component.html.Anchor;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.router.BeforeEnterEvent;
+import com.vaadin.flow.router.PageTitle;
+import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.streams.DownloadHandler;
+import com.vaadin.flow.server.streams.DownloadResponse;
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import java.util.UUID;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.store.Kept;
+import org.firmset.shell.Frame;
+import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.Selected;
+import org.firmset.spend.store.KeptReceipt;
+import org.firmset.spend.store.ReceiptBook;
+import org.firmset.spend.table.ReceiptExport;
+
+/** All receipts, or those of one figure, by month; what they come to. */
+@Route(value = SpendPages.RECEIPTS, layout = Frame.class)
+@PageTitle("Firmset: receipts")
+class ReceiptsView extends SpendPage {
+    private final ReceiptBook book;
+
+    ReceiptsView(Homesteads homesteads, ReceiptBook book) {
+        super(homesteads);
+        this.book = book;
+    }
+
+    @Override
+    void show(Kept kept, BeforeEnterEvent event) {
+        ReceiptFilter filter = SpendPages.filter(event.getLocation().getQueryParameters()::getSingleParameter);
+        String currency = kept.homestead().currency();
+        Bearers bearers = new Bearers(kept.homestead());
+        List<KeptReceipt> all = book.all(kept.id());
+        List<ListedReceipt> listed = ListedReceipt.of(all, filter);
+        add(new H1("Receipts"), ways(kept.id()));
+        if (all.isEmpty()) {
+            add(new Paragraph("Nothing has been entered yet. A receipt takes less than a minute; a table of older ones"
+                    + " can be brought in whole."));
+            return;
+        }
+        add(new FilterBar(kept.homestead(), bearers, all, filter));
+        add(sums(listed, currency), new ReceiptList(listed, bearers, currency));
+    }
+
+    private Div ways(UUID homestead) {
+        Anchor enter = new Anchor(SpendPages.newReceipt(), "Enter a receipt");
+        enter.addClassName("fs-first-way");
+        Anchor export = new Anchor(
+                DownloadHandler.fromInputStream(e -> {
+                    byte[] bytes = ReceiptExport.write(book.all(homestead).stream()
+                                    .map(KeptReceipt::receipt)
+                                    .toList())
+                            .getBytes(UTF_8);
+                    return new DownloadResponse(
+                            new ByteArrayInputStream(bytes), "receipts.csv", "text/csv;charset=utf-8", bytes.length);
+                }),
+                "Export all as a table");
+        Div ways = new Div(
+                enter,
+                new Anchor(SpendPages.IMPORT, "Bring a table"),
+                export,
+                new Anchor(SpendPages.OVERVIEW, "Where the money stands"));
+        ways.addClassName("fs-buttons");
+        return ways;
+    }
+
+    private static Div sums(List<ListedReceipt> listed, String currency) {
+        Selected sum = ListedReceipt.sum(listed, currency);
+        Div figures = new Div(
+                Figures.figure("Spent", sum.spent()),
+                Figures.figure("On order, still to pay", sum.committed()),
+                Figures.figure("Deposits that come back", sum.heldBack()),
+                Figures.figure("Receipts", Integer.toString(listed.size())));
+        figures.addClassName("fs-figures");
+        figures.getElement().setAttribute("role", "status");
+        return figures;
+    }
+}

@@ -1,0 +1,112 @@
+package org.firmset.journey;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.firmset.Firmset;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** The program with a data folder of its own, and a browser that looks at it. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+abstract class Journey {
+    private static final Path SHOTS = Path.of("target/screenshots");
+
+    @TempDir
+    private static Path data;
+
+    private OwnChromium chromium;
+    private ConfigurableApplicationContext application;
+    private String address = "";
+    private final List<String> troubles = new ArrayList<>();
+
+    @BeforeAll
+    void start() {
+        Optional<Path> program = OwnChromium.program();
+        assumeTrue(program.isPresent(), "Chromium is not installed, so browser tests are skipped");
+        chromium = OwnChromium.start(program.get());
+        application = new SpringApplicationBuilder(Firmset.class).run("--server.port=0", "--FIRMSET_HOME=" + data);
+        address = "http://127.0.0.1:" + application.getEnvironment().getProperty("local.server.port") + "/";
+    }
+
+    @AfterAll
+    void stop() {
+        if (chromium != null) {
+            chromium.close();
+        }
+        if (application != null) {
+            application.close();
+        }
+    }
+
+    Path data() {
+        return data;
+    }
+
+    String address(String path) {
+        return address + path;
+    }
+
+    /** What browsers complained of since the start. */
+    List<String> troubles() {
+        return troubles;
+    }
+
+    Page page(int width, ColorScheme colours) {
+        Page page = chromium.browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, 880)
+                        .setColorScheme(colours))
+                .newPage();
+        page.setDefaultTimeout(20_000);
+        page.onPageError(troubles::add);
+        page.onConsoleMessage(m -> {
+            if (m.type().equals("error")) {
+                troubles.add(m.text());
+            }
+        });
+        return page;
+    }
+
+    void openDemo() {
+        Page page = page(1440, ColorScheme.LIGHT);
+        page.navigate(address);
+        page.getByText("Open the demo").click();
+        assertThat(heading(page, "^Trip 1, ")).isVisible();
+        page.context().close();
+    }
+
+    static Locator heading(Page page, String name) {
+        return page.getByRole(
+                AriaRole.HEADING,
+                new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(1));
+    }
+
+    static void shoot(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setPath(SHOTS.resolve(name + ".png"))
+                .setFullPage(true));
+    }
+
+    /** Nothing of the page lies beyond its edge. */
+    static void fits(Page page, String shot) {
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(sideways).as("sideways scroll in " + shot).isEqualTo(0);
+        shoot(page, shot);
+    }
+}
