@@ -12,7 +12,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.measure.Cash;
+import org.firmset.plan.Effort;
+import org.firmset.plan.Style;
+import org.firmset.season.PlannedSeason;
+import org.firmset.season.SeasonPlanner;
+import org.firmset.season.money.Books;
+import org.firmset.season.money.BudgetWords;
+import org.firmset.season.money.Course;
+import org.firmset.season.money.MoneyReport;
+import org.firmset.season.money.MoneyWords;
+import org.firmset.season.money.ThingWords;
+import org.firmset.season.money.TimeWords;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.Keys;
 import org.firmset.spend.LineKind;
@@ -28,7 +41,7 @@ import org.firmset.spend.table.SpendTable;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
 
-/** firmset bench spend: how long it takes to read tables of receipts, to write them and to add them up. */
+/** firmset bench spend: how long it takes to read tables of receipts, to write them, to add them up and to reckon the money. */
 final class BenchSpend {
     private static final int[] LINES = {500, 5_000, 50_000};
     private static final int TIMES = 5;
@@ -53,7 +66,44 @@ final class BenchSpend {
             row(lines);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
+        money();
         return Commands.DONE;
+    }
+
+    /** All that the page of money shows, of the demo with its plan and made-up receipts. */
+    private void money() {
+        LocalDate today = LocalDate.of(2027, 3, 1);
+        Homestead demo = SeedHomesteads.demo(today);
+        var result = new SeasonPlanner().plan(demo, today, Style.SOONEST, Effort.NORMAL);
+        PlannedSeason season = ((SeasonPlanner.Result.Planned) result).season();
+        out.println("\n| lines | money of the demo with a budget ms |\n|---|---|");
+        for (int lines : LINES) {
+            List<Receipt> receipts = receipts(lines);
+            List<Double> times = new ArrayList<>();
+            for (int i = 0; i < TIMES; i++) {
+                long start = System.nanoTime();
+                MoneyReport report = MoneyReport.of(new Books(demo, season, receipts, today));
+                MoneyWords words = new MoneyWords(report);
+                int rows = words.overview().rows().size()
+                        + words.bearers().stream()
+                                .mapToInt(k -> words.drill(k).rows().size())
+                                .sum()
+                        + new BudgetWords(report, report.budget())
+                                .terms()
+                                .rows()
+                                .size()
+                        + new TimeWords(report)
+                                .course(Course.of(report, report.budget()))
+                                .rows()
+                                .size()
+                        + new ThingWords(report).prices().rows().size();
+                times.add(millis(start, System.nanoTime()));
+                if (rows == 0) {
+                    throw new IllegalStateException("nothing was told of " + lines + " lines");
+                }
+            }
+            out.printf("| %d | %s |%n", lines, median(times.stream()));
+        }
     }
 
     private void row(int lines) {

@@ -35,7 +35,7 @@ public final class HomesteadRules {
                         KitRules.faults(homestead),
                         DeliveryRules.faults(homestead),
                         TakeoffRules.faults(homestead),
-                        MoneyRules.faults(homestead))
+                        BudgetRules.faults(homestead))
                 .flatMap(List::stream)
                 .toList());
         if (references.isEmpty()) {

@@ -9,13 +9,13 @@ import org.firmset.homestead.Tool;
 import org.firmset.homestead.ToolCost;
 
 /** What tools cost and what stands in the budget besides can be reckoned with. */
-final class MoneyRules {
+final class BudgetRules {
     private final List<Fault> faults = new ArrayList<>();
 
-    private MoneyRules() {}
+    private BudgetRules() {}
 
     static List<Fault> faults(Homestead homestead) {
-        MoneyRules rules = new MoneyRules();
+        BudgetRules rules = new BudgetRules();
         for (int i = 0; i < homestead.tools().size(); i++) {
             Tool tool = homestead.tools().get(i);
             if (tool.cost() != null) {

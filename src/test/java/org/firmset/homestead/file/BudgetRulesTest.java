@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-class MoneyRulesTest {
+class BudgetRulesTest {
     @Test
     void a_tool_that_costs_neither_to_buy_nor_to_hire_is_named() {
         assertThat(Document.sound()
