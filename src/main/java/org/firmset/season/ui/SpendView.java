@@ -13,6 +13,7 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -48,6 +49,7 @@ class SpendView extends SeasonPage {
 
     private final ReceiptBook book;
     private final Baselines baselines;
+    private final Set<String> unfolded = new HashSet<>();
     private Optional<UUID> against = Optional.empty();
 
     SpendView(Homesteads homesteads, Seasons seasons, ReceiptBook book, Baselines baselines) {
@@ -132,15 +134,20 @@ class SpendView extends SeasonPage {
     }
 
     /** Each subproject by stage and by what it was for; only what is opened is sent. */
-    private static Section drill(MoneyWords words) {
+    private Section drill(MoneyWords words) {
         Section section = section("Stage by stage");
         for (@Nullable String subproject : words.bearers()) {
             Details details = new Details(words.name(subproject));
             details.addOpenedChangeListener(e -> {
-                if (e.isOpened() && details.getContent().findAny().isEmpty()) {
+                String name = words.name(subproject);
+                boolean changed = e.isOpened() ? unfolded.add(name) : unfolded.remove(name);
+                if (e.isOpened() && (changed || details.getContent().findAny().isEmpty())) {
+                    details.removeAll();
                     details.add(stages(words, subproject));
                 }
             });
+            // a better plan that comes in between folds nothing up
+            details.setOpened(unfolded.contains(words.name(subproject)));
             section.add(details);
         }
         return section;
@@ -150,15 +157,15 @@ class SpendView extends SeasonPage {
         List<Forecast.Row> rows = words.rowsOf(subproject);
         TablePanel table = new TablePanel(
                 words.drill(subproject),
-                (row, column) -> OF_RECEIPTS.contains(column) && isOfReceipts(rows.get(row))
+                (row, column) -> isOfReceipts(rows.get(row), column)
                         ? Optional.of(ReceiptLinks.of(rows.get(row).of()))
                         : Optional.empty());
         table.addClassName("fs-stage-sums");
         return sums(table);
     }
 
-    private static boolean isOfReceipts(Forecast.Row row) {
-        return !row.spent().isZero() || !row.committed().isZero();
+    private static boolean isOfReceipts(Forecast.Row row, int column) {
+        return OF_RECEIPTS.contains(column) && !(column == 2 ? row.spent() : row.committed()).isZero();
     }
 
     private static Section course(MoneyReport money, Optional<KeptBaseline> chosen) {
