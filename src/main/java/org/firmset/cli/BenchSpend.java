@@ -6,26 +6,14 @@ import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.measure.Cash;
-import org.firmset.plan.Effort;
-import org.firmset.plan.Style;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.SeasonPlanner;
-import org.firmset.season.money.Books;
-import org.firmset.season.money.BudgetWords;
-import org.firmset.season.money.Course;
-import org.firmset.season.money.MoneyReport;
-import org.firmset.season.money.MoneyWords;
-import org.firmset.season.money.ThingWords;
-import org.firmset.season.money.TimeWords;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.Keys;
 import org.firmset.spend.LineKind;
@@ -46,8 +34,8 @@ final class BenchSpend {
     private static final int[] LINES = {500, 5_000, 50_000};
     private static final int TIMES = 5;
     private static final String CURRENCY = "USD";
-    private static final Keys KEYS =
-            new Keys(Set.of("water", "shop"), Map.of("wall", "water", "slab", "shop"), Set.of());
+    private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 11, 1));
+    private static final Keys KEYS = Keys.of(DEMO);
 
     private final PrintStream out;
 
@@ -66,44 +54,11 @@ final class BenchSpend {
             row(lines);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
-        money();
+        new BenchMoney(out)
+                .run(Arrays.stream(LINES).mapToObj(BenchSpend::receipts).toList());
+        new BenchReceiptStore(out, DEMO)
+                .run(Arrays.stream(LINES).mapToObj(n -> bytes(receipts(n))).toList(), LINES);
         return Commands.DONE;
-    }
-
-    /** All that the page of money shows, of the demo with its plan and made-up receipts. */
-    private void money() {
-        LocalDate today = LocalDate.of(2027, 3, 1);
-        Homestead demo = SeedHomesteads.demo(today);
-        var result = new SeasonPlanner().plan(demo, today, Style.SOONEST, Effort.NORMAL);
-        PlannedSeason season = ((SeasonPlanner.Result.Planned) result).season();
-        out.println("\n| lines | money of the demo with a budget ms |\n|---|---|");
-        for (int lines : LINES) {
-            List<Receipt> receipts = receipts(lines);
-            List<Double> times = new ArrayList<>();
-            for (int i = 0; i < TIMES; i++) {
-                long start = System.nanoTime();
-                MoneyReport report = MoneyReport.of(new Books(demo, season, receipts, today));
-                MoneyWords words = new MoneyWords(report);
-                int rows = words.overview().rows().size()
-                        + words.bearers().stream()
-                                .mapToInt(k -> words.drill(k).rows().size())
-                                .sum()
-                        + new BudgetWords(report, report.budget())
-                                .terms()
-                                .rows()
-                                .size()
-                        + new TimeWords(report)
-                                .course(Course.of(report, report.budget()))
-                                .rows()
-                                .size()
-                        + new ThingWords(report).prices().rows().size();
-                times.add(millis(start, System.nanoTime()));
-                if (rows == 0) {
-                    throw new IllegalStateException("nothing was told of " + lines + " lines");
-                }
-            }
-            out.printf("| %d | %s |%n", lines, median(times.stream()));
-        }
     }
 
     private void row(int lines) {
@@ -155,7 +110,7 @@ final class BenchSpend {
         return preview.all().orElseThrow();
     }
 
-    private static Money sum(List<Receipt> receipts) {
+    static Money sum(List<Receipt> receipts) {
         return receipts.stream().map(Receipt::sum).reduce(Cash.ofCents(0, CURRENCY), Money::add);
     }
 
@@ -190,6 +145,6 @@ final class BenchSpend {
                 BigDecimal.valueOf(quantity),
                 Cash.ofCents(cents, CURRENCY),
                 Cash.ofCents((long) quantity * cents, CURRENCY),
-                List.of(new Share("water", "wall", BigDecimal.TWO), Share.all("shop", null)));
+                List.of(new Share("water", "water-wall", BigDecimal.TWO), Share.all("shop", null)));
     }
 }

@@ -63,9 +63,9 @@ class SpendJourneyTest extends Journey {
                 page.navigate(address("spend/receipts"));
                 assertThat(heading(page, "^Receipts$")).isVisible();
                 fits(page, width + "-" + colours + "-receipts");
-                page.locator(".fs-ledger a")
-                        .filter(new Locator.FilterOptions().setHasText("Tank, pipe"))
-                        .first()
+                page.locator(".fs-ledger li")
+                        .filter(new Locator.FilterOptions().setHasText("Water tank"))
+                        .getByRole(AriaRole.LINK)
                         .click();
                 assertThat(heading(page, "^Tank, pipe and water supplier, ")).isVisible();
                 page.getByText("Quantity, price, kind").first().click();
@@ -127,13 +127,13 @@ class SpendJourneyTest extends Journey {
         assertThat(page.locator(".fs-document-list")).containsText("The file is missing from the data folder");
         fits(page, "390-receipt-missing");
         page.locator("vaadin-upload input[type=file]").setInputFiles(photo);
-        assertThat(page.locator(".fs-document-list img")).isVisible();
+        assertThat(page.locator(".fs-document-list img")).hasCount(1);
         assertThat(page.locator(".fs-document-list li")).hasCount(1);
         page.context().close();
     }
 
     @Test
-    @Order(4)
+    @Order(0)
     void every_figure_is_opened_down_to_its_receipts() {
         Page page = page(1440, ColorScheme.LIGHT);
         page.navigate(address("spend/receipts?subproject=water&stage=water-tank-set"));
@@ -167,7 +167,8 @@ class SpendJourneyTest extends Journey {
         page.locator("vaadin-upload input[type=file]").setInputFiles(right);
         page.getByText("Take in 2 receipts, $32.50").click();
         assertThat(page.getByText("2 receipts taken in.")).isVisible();
-        page.locator("vaadin-upload input[type=file]").setInputFiles(right);
+        Path copy = Files.copy(right, data().resolve("copy.csv"));
+        page.locator("vaadin-upload input[type=file]").setInputFiles(copy);
         assertThat(page.getByText("This very file was taken in before.")).isVisible();
         assertThat(page.getByText("Take in 0 receipts, $0.00")).isDisabled();
         page.getByText(Pattern.compile("^Take as well: 2027-04-13, Mill, Posts"))

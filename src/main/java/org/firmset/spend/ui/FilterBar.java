@@ -4,6 +4,7 @@ import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.router.QueryParameters;
 import java.time.YearMonth;
 import java.util.Collection;
 import java.util.Comparator;
@@ -79,7 +80,8 @@ final class FilterBar extends Div {
         box.setClearButtonVisible(true);
         box.setPlaceholder("all");
         box.setValue(chosen);
-        box.addValueChangeListener(e -> UI.getCurrent().navigate(SpendPages.receipts(change.to(e.getValue()))));
+        box.addValueChangeListener(e -> UI.getCurrent()
+                .navigate(SpendPages.RECEIPTS, QueryParameters.fromString(SpendPages.query(change.to(e.getValue())))));
         return box;
     }
 

@@ -42,9 +42,9 @@ final class ReceiptForm extends Div {
         this.before = before;
         String currency = entering.currency();
         addClassName("fs-receipt-form");
-        tax = new AmountField("Tax on top", currency, before == null ? null : before.tax());
-        discount = new AmountField("Discount", currency, before == null ? null : before.discount());
-        deposit = new AmountField("Paid down so far", currency, before == null ? null : before.deposit());
+        tax = new AmountField("Tax on top", currency, before == null ? null : unlessZero(before.tax()));
+        discount = new AmountField("Discount", currency, before == null ? null : unlessZero(before.discount()));
+        deposit = new AmountField("Paid down so far", currency, before == null ? null : unlessZero(before.deposit()));
         total = new AmountField("Total on the paper", currency, before == null ? null : before.total());
         comesTo.getElement().setAttribute("role", "status");
         comesTo.addClassName("fs-comes-to");
@@ -52,6 +52,10 @@ final class ReceiptForm extends Div {
         addLines();
         addFoot();
         reckon();
+    }
+
+    private static @Nullable Money unlessZero(Money amount) {
+        return amount.isZero() ? null : amount;
     }
 
     private void addHead() {

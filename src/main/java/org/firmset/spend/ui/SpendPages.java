@@ -28,13 +28,18 @@ public final class SpendPages {
 
     /** Where the receipts of a figure are listed: "spend/receipts?subproject=water&stage=water-wall&month=2027-05". */
     public static String receipts(ReceiptFilter filter) {
+        String query = query(filter);
+        return RECEIPTS + (query.isEmpty() ? "" : "?" + query);
+    }
+
+    static String query(ReceiptFilter filter) {
         List<String> parts = new ArrayList<>();
         add(parts, "subproject", filter.subproject());
         add(parts, "stage", filter.stage());
         add(parts, "supplier", filter.supplier());
         add(parts, "kind", filter.kind() == null ? null : lower(filter.kind()));
         add(parts, "month", filter.month() == null ? null : filter.month().toString());
-        return RECEIPTS + (parts.isEmpty() ? "" : "?" + String.join("&", parts));
+        return String.join("&", parts);
     }
 
     /** Where a receipt is entered. */

@@ -1,0 +1,217 @@
+package org.firmset.spend.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.ListItem;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
+import com.vaadin.flow.component.textfield.TextField;
+import com.vaadin.flow.router.QueryParameters;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.UUID;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.file.SeedHomesteads;
+import org.firmset.homestead.store.Homesteads;
+import org.firmset.homestead.store.Kept;
+import org.firmset.measure.Cash;
+import org.firmset.spend.ContentHash;
+import org.firmset.spend.LineKind;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
+import org.firmset.spend.Share;
+import org.firmset.spend.store.KeptReceipt;
+import org.firmset.spend.store.ReceiptBook;
+import org.firmset.spend.table.SeedReceipts;
+import org.firmset.spend.table.TableReader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+
+/** Pages of receipts without a browser. The same settings as other pages have, so that they share one program. */
+@SpringBootTest(
+        properties =
+                "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
+class ReceiptPagesTest extends SpringBrowserlessTest {
+    private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 12, 1));
+
+    @Autowired
+    private Homesteads homesteads;
+
+    @Autowired
+    private ReceiptBook book;
+
+    private UUID place;
+
+    @BeforeEach
+    void openHomestead() {
+        place = homesteads.add(DEMO).id();
+        homesteads.open(place);
+    }
+
+    private void takeDemo() {
+        book.takeAll(place, SeedReceipts.demo(DEMO, 0), ContentHash.of(new byte[] {1}));
+    }
+
+    private void go(String address) {
+        navigate(address, Div.class);
+    }
+
+    private static void ask(String query) {
+        UI.getCurrent().navigate(SpendPages.RECEIPTS, QueryParameters.fromString(query));
+    }
+
+    private TextField field(String caption) {
+        return find(TextField.class).withCaption(caption).single();
+    }
+
+    private void press(String text) {
+        test(find(Button.class).withText(text).single()).click();
+    }
+
+    private List<String> items() {
+        return find(ListItem.class).all().stream()
+                .map(i -> i.getElement().getTextRecursively())
+                .toList();
+    }
+
+    private List<String> paragraphs() {
+        return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
+    }
+
+    @Test
+    void a_homestead_without_receipts_says_how_to_begin() {
+        go("spend/receipts");
+        assertThat(paragraphs()).anyMatch(p -> p.startsWith("Nothing has been entered yet."));
+    }
+
+    @Test
+    void the_list_holds_what_the_address_asks_for_and_its_sum() {
+        takeDemo();
+        ask("subproject=water&month=2026-11");
+        assertThat(items()).hasSize(2).anyMatch(i -> i.contains("ordered, $1,830.00 to pay"));
+        assertThat(find(ComboBox.class).withCaption("Month").single().getValue())
+                .isEqualTo(YearMonth.of(2026, 11));
+        ask(SpendPages.query(new ReceiptFilter(null, null, "Grocery in town", LineKind.OTHER, null)));
+        assertThat(items()).hasSize(5).allMatch(i -> i.contains("Food, two people"));
+        ask("subproject=moat");
+        assertThat(items()).isEmpty();
+        assertThat(paragraphs()).contains("No receipt is like that.");
+    }
+
+    @Test
+    void a_receipt_of_two_lines_is_entered_checked_against_its_paper_and_kept() {
+        takeDemo();
+        go("spend/receipts/new");
+        assertThat(find(ComboBox.class).withCaption("Supplier").single().getValue())
+                .isEqualTo("Tank, pipe and water supplier");
+        press("Save");
+        assertThat(field("What").isInvalid()).isTrue();
+        assertThat(field("Amount").isInvalid()).isTrue();
+        test(field("What")).setValue("Pipe");
+        test(field("Amount")).setValue("10");
+        test(field("Tax on top")).setValue("0,80");
+        test(field("Total on the paper")).setValue("11.80");
+        assertThat(paragraphs()).anyMatch(p -> p.startsWith("Comes to $10.80. The paper says $1.00 more"));
+        press("Save");
+        assertThat(items()).anyMatch(i -> i.startsWith("Total [11.80 USD] is not what lines"));
+        assertThat(book.all(place)).hasSize(26);
+        press("Add a line");
+        TextField second = find(TextField.class).withCaption("What").all().get(1);
+        test(second).setValue("Glue");
+        test(find(TextField.class).withCaption("Amount").all().get(1)).setValue("1.00");
+        press("Save");
+        Receipt kept = book.all(place).getLast().receipt();
+        assertThat(kept.sum()).isEqualTo(Cash.parse("11.80 USD"));
+        assertThat(kept.lines()).extracting(ReceiptLine::text).containsExactly("Pipe", "Glue");
+        assertThat(kept.lines().get(1).shares()).containsExactly(Share.all("water", "water-tank-set"));
+    }
+
+    @Test
+    void a_receipt_that_is_opened_and_saved_stays_as_it_was() {
+        takeDemo();
+        List<KeptReceipt> all = book.all(place);
+        // every fourth, and the last: paid ones with shares, returns and the order
+        for (int i = all.size() - 1; i >= 0; i -= 4) {
+            KeptReceipt before = all.get(i);
+            go(SpendPages.receipt(before.id()));
+            press("Save");
+            KeptReceipt after = book.find(place, before.id()).orElseThrow();
+            assertThat(after.receipt()).isEqualTo(before.receipt());
+            assertThat(after.version()).isGreaterThan(before.version());
+        }
+    }
+
+    @Test
+    void a_return_is_entered_without_minuses_and_kept_with_them() {
+        go("spend/receipts/new");
+        find(ComboBox.class).withCaption("Supplier").single().setValue("Building yard in town");
+        @SuppressWarnings("unchecked")
+        RadioButtonGroup<ReceiptState> state = find(RadioButtonGroup.class).single();
+        state.setValue(ReceiptState.RETURNED);
+        test(field("What")).setValue("Posts");
+        test(field("Amount")).setValue("22.50");
+        press("Save");
+        Receipt kept = book.all(place).getFirst().receipt();
+        assertThat(kept.sum()).isEqualTo(Cash.parse("-22.50 USD"));
+        assertThat(kept.lines().getFirst().quantity()).isEqualTo(BigDecimal.ONE.negate());
+    }
+
+    @Test
+    void a_change_somebody_else_made_meanwhile_is_not_written_over() {
+        takeDemo();
+        KeptReceipt kept = book.all(place).getFirst();
+        go(SpendPages.receipt(kept.id()));
+        book.change(place, kept.id(), kept.version(), kept.receipt().withDate(LocalDate.of(2026, 9, 1)), List.of());
+        press("Save");
+        assertThat(paragraphs()).anyMatch(p -> p.startsWith("This receipt was changed in another window"));
+        assertThat(book.find(place, kept.id()).orElseThrow().receipt().date()).isEqualTo(LocalDate.of(2026, 9, 1));
+    }
+
+    @Test
+    void a_receipt_is_removed_and_one_that_is_not_there_is_not_found() {
+        takeDemo();
+        KeptReceipt kept = book.all(place).getFirst();
+        go(SpendPages.receipt(kept.id()));
+        press("Remove this receipt");
+        assertThat(book.find(place, kept.id())).isEmpty();
+        assertThat(find(H1.class).single().getText()).isEqualTo("Receipts");
+    }
+
+    @Test
+    void a_table_is_previewed_with_faults_and_then_taken_and_its_columns_remembered() {
+        Kept kept = homesteads.find(place).orElseThrow();
+        ImportView view = (ImportView) navigate("spend/import", Div.class);
+        view.show(read("Day,Where,What,Cost\n2026-10-01,Mill,Posts,ten\n"), kept);
+        assertThat(items()).anyMatch(i -> i.startsWith("line 2, column 'Cost' [ten] is no number here."));
+        view.show(read("Day,Where,What,Cost\n2026-10-01,Mill,Posts,10.00\n"), kept);
+        press("Take in 1 receipt, $10.00");
+        assertThat(paragraphs()).contains("1 receipt taken in.");
+        TableReader.Read again = read("Day,Where,What,Cost\n2026-10-01,Mill,Posts,10.00\n");
+        assertThat(book.match(place, again.table().orElseThrow().fingerprint())).isPresent();
+        view.show(again, kept);
+        assertThat(paragraphs()).contains("This very file was taken in before.");
+        assertThat(find(Button.class)
+                        .withText("Take in 0 receipts, $0.00")
+                        .single()
+                        .isEnabled())
+                .isFalse();
+        assertThat(book.all(place)).hasSize(1);
+    }
+
+    private static TableReader.Read read(String text) {
+        return TableReader.read(text.getBytes(StandardCharsets.UTF_8));
+    }
+}
