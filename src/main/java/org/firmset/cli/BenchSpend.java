@@ -29,7 +29,7 @@ import org.firmset.spend.table.SpendTable;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
 
-/** firmset bench spend: how long it takes to read tables of receipts, to write them and to add them up. */
+/** firmset bench spend: how long it takes to read tables of receipts, to write them, to add them up and to reckon the money. */
 final class BenchSpend {
     private static final int[] LINES = {500, 5_000, 50_000};
     private static final int TIMES = 5;
@@ -54,6 +54,8 @@ final class BenchSpend {
             row(lines);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
+        new BenchMoney(out)
+                .run(Arrays.stream(LINES).mapToObj(BenchSpend::receipts).toList());
         new BenchReceiptStore(out, DEMO)
                 .run(Arrays.stream(LINES).mapToObj(n -> bytes(receipts(n))).toList(), LINES);
         return Commands.DONE;

@@ -18,6 +18,7 @@ public final class Commands {
                                           deliveries SUPPLIER, styles, compare STYLE
               loads FILE --trip N         plan it and print what trip N carries: where each pack lies, limits, shopping list
               day FILE --date D           print what a date can hold: light, sun, odds of the weather, the battery by the hour
+              spend FILE [OPTIONS]        plan it and print where the money went, what comes when and where it will end
               takeoff                     list what quantities can be worked out from dimensions
               takeoff KIND                list the inputs of one kind, with their ranges and usual values
               takeoff KIND NAME=VALUE ... work it out, every line with formula and source
@@ -31,7 +32,7 @@ public final class Commands {
               mutants                     count how often the tests notice broken arithmetic (some minutes)
               --help                      this text
 
-            Options of plan (why has --style and --date, loads all but --json):
+            Options of plan (why has --style and --date, loads and spend all but --json):
               --json OUT                  also write the plan as JSON to the file OUT ('-' prints only the JSON)
               --style STYLE               soonest (default), fewest-trips or least-money
               --proof N                   how hard to look for a proof that no plan is better, about N seconds; 0 for
@@ -51,6 +52,13 @@ public final class Commands {
               --people N                  who share the labour (default: those of the open date, or all)
               --generator MINUTES         how long the generator runs (default: 0)
               --units us|metric           units to print (default: those of the file)
+            Options of spend:
+              --receipts CSV              receipts in a table, such as the pages write
+              --budget OUT                also write today's budget as JSON to the file OUT ('-' prints only the JSON)
+              --against FILE              say what differs from a budget that was written before, and why
+              --rise PERCENT              say what a rise of all prices does to the sum at the finish
+              --a-month AMOUNT            plan again with at most so much a month ('900.00 USD'), and say what it means
+              --firm                      no plan may spend more than that; otherwise it is kept as far as it can be
 
             Options of bench plan (PART: sizes, styles, edits or growth, or several; without it all of them, and with
             options only sizes):
@@ -97,6 +105,7 @@ public final class Commands {
                 case "why" -> new WhyCommand(out, err).run(rest);
                 case "loads" -> new LoadsCommand(out, err).run(rest);
                 case "day" -> new DayCommand(out, err).run(rest);
+                case "spend" -> new SpendCommand(out, err).run(rest);
                 case "takeoff" -> new TakeoffCommand(out, err).run(rest);
                 case "bench" -> new BenchCommand(out).run(rest);
                 case "help", "--help", "-h" -> help();

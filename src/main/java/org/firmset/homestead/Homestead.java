@@ -41,6 +41,9 @@ public record Homestead(
         @Described("The most that may be spent in a calendar month; left out for no limit.") @Nullable
         SpendingLimit spendingLimit,
 
+        @Described("How budgets are reckoned; left out for no tax, no reserve and nothing besides.") @Nullable
+        Budgeting budgeting,
+
         @Described("What keeps things dry on site.") Storage storage,
         @Described("Packs on site that are not used yet.") List<StockLot> stock,
         @Described("Decisions the plan must keep.") List<Pin> pins,
@@ -68,7 +71,7 @@ public record Homestead(
 
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
-        return with(place, changed, takeoffs);
+        return with(place, changed, takeoffs, spendingLimit);
     }
 
     /** The vehicle the trips are made with; empty when it names one that is not there. */
@@ -83,15 +86,26 @@ public record Homestead(
 
     /** The same at another place, or the same place told otherwise. */
     public Homestead withPlace(Place changed) {
-        return with(changed, stages, takeoffs);
+        return with(changed, stages, takeoffs, spendingLimit);
     }
 
     /** The same with other takeoffs. */
     public Homestead withTakeoffs(List<Takeoff> changed) {
-        return with(place, stages, changed);
+        return with(place, stages, changed, spendingLimit);
     }
 
-    private Homestead with(Place newPlace, List<Stage> newStages, List<Takeoff> newTakeoffs) {
+    /** The same with another limit to what is spent in a month; null for none. */
+    public Homestead withSpendingLimit(@Nullable SpendingLimit changed) {
+        return with(place, stages, takeoffs, changed);
+    }
+
+    /** How budgets are reckoned, also where nothing is written of it. */
+    public Budgeting budgetingOrPlain() {
+        return budgeting == null ? Budgeting.PLAIN : budgeting;
+    }
+
+    private Homestead with(
+            Place newPlace, List<Stage> newStages, List<Takeoff> newTakeoffs, @Nullable SpendingLimit newLimit) {
         return new Homestead(
                 name,
                 units,
@@ -109,7 +123,8 @@ public record Homestead(
                 vehicles,
                 trailers,
                 power,
-                spendingLimit,
+                newLimit,
+                budgeting,
                 storage,
                 stock,
                 pins,

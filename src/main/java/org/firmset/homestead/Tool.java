@@ -41,7 +41,10 @@ public record Tool(
                 least = "1",
                 most = "10")
         @Nullable
-        BigDecimal surgeFactor) {
+        BigDecimal surgeFactor,
+
+        @Described("What it costs to buy or to hire; left out when it is there already.") @Nullable
+        ToolCost cost) {
     public Tool {
         surgeFactor = surgeFactor == null ? null : Measured.normal(surgeFactor);
     }

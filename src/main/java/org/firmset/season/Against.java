@@ -1,5 +1,6 @@
 package org.firmset.season;
 
+import org.firmset.homestead.SpendingLimit;
 import org.firmset.plan.Style;
 
 /** What the plan now is set side by side with. */
@@ -10,4 +11,7 @@ public sealed interface Against {
 
     /** The plan that another style makes of the homestead as it is. */
     record OtherStyle(Style style) implements Against {}
+
+    /** The plan of the homestead as it is with this limit to what a month may take. */
+    record Limited(SpendingLimit limit) implements Against {}
 }

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.SpendingLimit;
+import org.firmset.measure.Cash;
 import org.firmset.plan.Former;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
@@ -47,6 +49,52 @@ public final class Comparing {
                                         + " longer.")
                                 .formatted(StyleWords.of(style).toLowerCase(Locale.ROOT))));
         };
+    }
+
+    /**
+     * Plans the homestead with another limit to what a month may take.
+     *
+     * @param stop gives up; what is answered then is worth nothing
+     */
+    public static Compared withLimit(Homestead homestead, PlannedSeason now, SpendingLimit limit, Stop stop) {
+        SeasonPlanner.Result result = new SeasonPlanner()
+                .plan(
+                        homestead.withSpendingLimit(limit),
+                        now.problem().statusDate(),
+                        now.plan().style(),
+                        List.of(),
+                        Answers.LOOK,
+                        (built, of) -> {},
+                        stop);
+        String asked = words(limit);
+        return switch (result) {
+            case SeasonPlanner.Result.NoPlan none ->
+                new Compared.Nothing("No plan was found with %s: %s"
+                        .formatted(asked, none.obstacles().getFirst().message()));
+            case SeasonPlanner.Result.Planned other ->
+                new Compared.Plans(
+                        SideBySide.of(
+                                named(NOW, now.report()),
+                                named(capital(asked), other.season().report())),
+                        List.of(
+                                "The plan with the limit comes of a shorter look; write the limit on Place and kit and it is"
+                                        + " looked for longer.",
+                                "The limit counts drives, packs, deliveries and fuel; tax, tools and permits come on top."));
+        };
+    }
+
+    /** "at most $900.00 a month, kept as far as it can be". */
+    public static String words(SpendingLimit limit) {
+        return "at most %s a month, %s"
+                .formatted(
+                        Cash.show(
+                                Cash.cents(limit.aMonth()),
+                                limit.aMonth().getCurrency().getCurrencyCode()),
+                        limit.firm() ? "whatever it takes" : "kept as far as it can be");
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** With the plan before the last change; which change moved what is found by planning each. */

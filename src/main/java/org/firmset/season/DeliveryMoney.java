@@ -9,11 +9,11 @@ import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Run;
 
 /** What a delivery of a plan costs, in cents. */
-final class DeliveryMoney {
+public final class DeliveryMoney {
     private final PlanningProblem problem;
     private final Map<String, Long> prices;
 
-    DeliveryMoney(PlanningProblem problem) {
+    public DeliveryMoney(PlanningProblem problem) {
         this.problem = problem;
         prices = problem.materials().stream().collect(Collectors.toMap(Material::id, Material::cents));
     }
@@ -33,7 +33,7 @@ final class DeliveryMoney {
     }
 
     /** Its fee, with that for a small order. */
-    long fees(Run run) {
+    public long fees(Run run) {
         return offer(run).cents() + offer(run).smallOrderCents(goods(run));
     }
 }

@@ -181,6 +181,10 @@ public class Seasons {
                                 .orElseGet(() -> new Compared.Nothing(
                                         "No plan before is known: nothing was changed since the first."));
             }
+            case Against.Limited limited ->
+                states.get(id) instanceof SeasonState.Planned shown
+                        ? Comparing.withLimit(shown.homestead(), now, limited.limit(), stop)
+                        : new Compared.Nothing(NOT_YET);
             case Against.OtherStyle other ->
                 states.get(id) instanceof SeasonState.Planned shown
                         ? Comparing.withStyle(shown.homestead(), now, other.style(), formerBefore(id), stop)

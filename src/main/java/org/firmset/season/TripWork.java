@@ -22,13 +22,13 @@ import org.firmset.plan.Wait;
 import org.firmset.plan.WorkBlock;
 
 /** The work blocks of a plan in the order in which they are done, and how far those of a trip get with what is on site. */
-final class TripWork {
+public final class TripWork {
     private final PlanningProblem problem;
     private final Map<String, Stage> stages;
     private final Map<String, List<String>> before;
     private final List<WorkBlock> blocks;
 
-    TripWork(PlanningProblem problem, Schedule schedule) {
+    public TripWork(PlanningProblem problem, Schedule schedule) {
         this.problem = problem;
         stages = problem.stages().stream().collect(Collectors.toMap(Stage::id, Function.identity()));
         before = problem.waits().stream()
@@ -57,10 +57,10 @@ final class TripWork {
     }
 
     /** What a work block uses of a material. */
-    record Use(WorkBlock block, String material, int packs) {}
+    public record Use(WorkBlock block, String material, int packs) {}
 
     /** Every use of the plan in the order of the work. */
-    List<Use> uses() {
+    public List<Use> uses() {
         Map<String, Integer> done = new HashMap<>();
         List<Use> uses = new ArrayList<>();
         for (WorkBlock block : blocks) {

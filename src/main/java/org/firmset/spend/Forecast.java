@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.firmset.measure.Cash;
 import org.firmset.spend.ReceiptCosts.Cost;
 import org.javamoney.moneta.Money;
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * yet stands under no subproject and is in the whole. Low and high differ only where prices of what is still to buy lay
  * apart; they are no odds.
  *
- * @param rows for each subproject and stage that costs anything, in the order in which they first come up
+ * @param rows for each subproject, stage and kind that costs anything, in the order in which they first come up
  * @param heldBack refundable deposits that are out
  * @param unpriced materials that are needed and that nobody has a price for: the sums are too low by them
  */
@@ -33,10 +34,14 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
      *
      * @param subproject null for what nobody bears yet
      * @param stage null for what belongs to the subproject as a whole
+     * @param kind null in a sum over all kinds
      */
-    public record Of(@Nullable String subproject, @Nullable String stage) {}
+    public record Of(
+            @Nullable String subproject,
+            @Nullable String stage,
+            @Nullable LineKind kind) {}
 
-    /** Parts of one sum, none counted twice; toBuy, low and high are three prices of the same packs. */
+    /** Parts of one sum, none counted twice; toBuy, low and high are three prices of the same things. */
     public record Row(Of of, Money spent, Money committed, Money toBuy, Money low, Money high) {
         public Money expected() {
             return spent.add(committed).add(toBuy);
@@ -66,38 +71,30 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
      * @param receipts without faults
      * @param unpriced materials among the needs that have no price
      */
-    public static Forecast of(String currency, List<Receipt> receipts, List<ToBuy> toBuy, List<String> unpriced) {
+    public static Forecast of(
+            String currency, List<Receipt> receipts, List<? extends Ahead> toBuy, List<String> unpriced) {
         Map<Of, Row> rows = new LinkedHashMap<>();
         Money none = Cash.ofCents(0, currency);
         Money heldBack = none;
         for (Receipt receipt : receipts) {
             List<Cost> costs = ReceiptCosts.of(receipt);
-            List<Money> paid = paid(receipt, costs);
+            List<Money> paid = ReceiptCosts.paid(receipt, costs);
             for (int i = 0; i < costs.size(); i++) {
                 Cost cost = costs.get(i);
                 if (cost.kind() == LineKind.DEPOSIT) {
                     heldBack = heldBack.add(paid.get(i));
                 } else {
-                    Of of = new Of(cost.subproject(), cost.stage());
+                    Of of = new Of(cost.subproject(), cost.stage(), cost.kind());
                     Money open = cost.amount().subtract(paid.get(i));
                     add(rows, new Row(of, paid.get(i), open, none, none, none));
                 }
             }
         }
-        for (ToBuy buy : toBuy) {
-            Of of = new Of(buy.subproject(), buy.stage());
+        for (Ahead buy : toBuy) {
+            Of of = new Of(buy.subproject(), buy.stage(), buy.kind());
             add(rows, new Row(of, none, none, buy.expected(), buy.low(), buy.high()));
         }
         return new Forecast(currency, new ArrayList<>(rows.values()), heldBack, unpriced);
-    }
-
-    /** What was paid down on an order goes over its costs by their size. */
-    static List<Money> paid(Receipt receipt, List<Cost> costs) {
-        List<Money> amounts = costs.stream().map(Cost::amount).toList();
-        return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
-                ? Allocation.split(
-                        receipt.paid(), amounts.stream().map(Cash::amountOf).toList())
-                : amounts;
     }
 
     private static void add(Map<Of, Row> rows, Row row) {
@@ -110,7 +107,7 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
         for (Row row : rows) {
             String subproject = row.of().subproject();
             if (subproject != null) {
-                sums.merge(subproject, row.plus(none(), new Of(subproject, null)), (a, b) -> a.plus(b, a.of()));
+                sums.merge(subproject, row.plus(none(), new Of(subproject, null, null)), (a, b) -> a.plus(b, a.of()));
             }
         }
         return sums;
@@ -118,16 +115,23 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
 
     /** Everything, what nobody bears yet included. */
     public Row whole() {
-        return rows.stream().reduce(none(), (a, b) -> a.plus(b, a.of()));
+        return sumOf(of -> true);
+    }
+
+    /** The sum of some rows; all zero when there is none. */
+    public Row sumOf(Predicate<Of> wanted) {
+        return rows.stream().filter(r -> wanted.test(r.of())).reduce(none(), (a, b) -> a.plus(b, a.of()));
     }
 
     private Row none() {
         Money zero = Cash.ofCents(0, currency);
-        return new Row(new Of(null, null), zero, zero, zero, zero, zero);
+        return new Row(new Of(null, null, null), zero, zero, zero, zero, zero);
     }
 
-    /** By how much a rise of prices, in percent of each material that rises, moves the sum at the finish. */
-    public static Money riseOf(String currency, List<ToBuy> toBuy, Map<String, BigDecimal> percent) {
-        return toBuy.stream().map(b -> b.rise(percent)).reduce(Cash.ofCents(0, currency), Money::add);
+    /** By how much a rise of prices, in percent of each thing that rises, moves the sum at the finish. */
+    public static Money riseOf(String currency, List<? extends Ahead> toBuy, Map<String, BigDecimal> percent) {
+        return toBuy.stream()
+                .map(b -> b.rise(percent.getOrDefault(b.what(), BigDecimal.ZERO)))
+                .reduce(Cash.ofCents(0, currency), Money::add);
     }
 }

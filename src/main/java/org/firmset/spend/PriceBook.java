@@ -6,9 +6,13 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
 import org.firmset.measure.Cash;
@@ -56,14 +60,29 @@ public record PriceBook(List<Quote> quotes) {
                 .toList());
     }
 
+    /** Prices of the homestead's suppliers and of receipts; receipts that name one of them as it is called count as its own. */
+    public static PriceBook of(Homestead homestead, List<Receipt> receipts) {
+        Map<String, String> keys = new HashMap<>();
+        homestead.suppliers().forEach(s -> keys.put(s.name().toLowerCase(Locale.ROOT), s.key()));
+        return of(homestead).with(receipts, name -> keys.getOrDefault(name.toLowerCase(Locale.ROOT), name));
+    }
+
     /** With the unit prices that receipts tell; of returns none, they say what a pack cost long ago. */
     public PriceBook with(List<Receipt> receipts) {
+        return with(receipts, UnaryOperator.identity());
+    }
+
+    private PriceBook with(List<Receipt> receipts, UnaryOperator<String> supplierOf) {
         List<Quote> all = new ArrayList<>(quotes);
         for (Receipt receipt : receipts) {
             if (receipt.state() != ReceiptState.RETURNED) {
                 receipt.lines().forEach(line -> {
                     if (line.material() != null && line.unitPrice() != null) {
-                        all.add(new Quote(receipt.supplier(), line.material(), line.unitPrice(), receipt.date()));
+                        all.add(new Quote(
+                                supplierOf.apply(receipt.supplier()),
+                                line.material(),
+                                line.unitPrice(),
+                                receipt.date()));
                     }
                 });
             }

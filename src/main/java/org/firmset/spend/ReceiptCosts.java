@@ -1,6 +1,7 @@
 package org.firmset.spend;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.firmset.measure.Cash;
@@ -18,13 +19,15 @@ public final class ReceiptCosts {
      * What one share of one line came to, tax and discount included.
      *
      * @param subproject who bears it; null while that has not been said
+     * @param quantity its part of the line's quantity, to nine decimals
      */
     public record Cost(
             LineKind kind,
             @Nullable String material,
             @Nullable String subproject,
             @Nullable String stage,
-            Money amount) {}
+            Money amount,
+            BigDecimal quantity) {}
 
     /** What each line came to, tax and discount included, in the order of the lines. */
     public static List<Money> ofLines(Receipt receipt) {
@@ -49,17 +52,29 @@ public final class ReceiptCosts {
         return costs;
     }
 
+    /** What of each cost has left the purse: what was paid down on an order goes over its costs by their size. */
+    public static List<Money> paid(Receipt receipt, List<Cost> costs) {
+        List<Money> amounts = costs.stream().map(Cost::amount).toList();
+        return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
+                ? Allocation.split(
+                        receipt.paid(), amounts.stream().map(Cash::amountOf).toList())
+                : amounts;
+    }
+
     private static List<Cost> shared(ReceiptLine line, Money amount) {
         List<Share> shares = line.shares();
         if (shares.isEmpty()) {
-            return List.of(new Cost(line.kind(), line.material(), null, null, amount));
+            return List.of(new Cost(line.kind(), line.material(), null, null, amount, line.quantity()));
         }
         List<Money> parts =
                 Allocation.split(amount, shares.stream().map(Share::weight).toList());
         List<Cost> costs = new ArrayList<>();
+        BigDecimal weights = shares.stream().map(Share::weight).reduce(BigDecimal.ZERO, BigDecimal::add);
         for (int i = 0; i < parts.size(); i++) {
             Share share = shares.get(i);
-            costs.add(new Cost(line.kind(), line.material(), share.subproject(), share.stage(), parts.get(i)));
+            BigDecimal quantity = line.quantity().multiply(share.weight()).divide(weights, 9, RoundingMode.HALF_EVEN);
+            costs.add(
+                    new Cost(line.kind(), line.material(), share.subproject(), share.stage(), parts.get(i), quantity));
         }
         return costs;
     }

@@ -23,7 +23,7 @@ public record Selected(Money spent, Money committed, Money heldBack) {
             return Optional.empty();
         }
         List<Cost> costs = ReceiptCosts.of(receipt);
-        List<Money> paid = Forecast.paid(receipt, costs);
+        List<Money> paid = ReceiptCosts.paid(receipt, costs);
         // whole cents: thousands of receipts are added up while somebody waits for the page
         long[] cents = new long[3];
         boolean any = false;

@@ -8,6 +8,7 @@ import org.firmset.measure.Cash;
 import org.firmset.measure.Length;
 import org.firmset.measure.Worded;
 import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a trip costs besides what it brings.
@@ -16,7 +17,7 @@ import org.javamoney.moneta.Money;
  * @param food for all people and days
  */
 public record TripCost(Drive drive, Money tolls, Money food) {
-    /** How the drive is reckoned; one of the two, or wear would count twice. */
+    /** How the drive is reckoned; one way only, or wear would count twice. */
     public sealed interface Drive {
         Money cost();
     }
@@ -50,6 +51,9 @@ public record TripCost(Drive drive, Money tolls, Money food) {
         }
     }
 
+    /** As the homestead's owners write it, with all that is in it. */
+    public record Flat(Money cost) implements Drive {}
+
     /** By what a trip is shared; the rule is kept and named with the shares. */
     public enum Rule implements Worded {
         BY_HOURS("by the hours worked on each"),
@@ -69,15 +73,16 @@ public record TripCost(Drive drive, Money tolls, Money food) {
     }
 
     /**
-     * What one subproject had of a trip.
+     * What one stage or subproject had of a trip.
      *
+     * @param stage null for the subproject as a whole
      * @param quarters labour on it in quarter-hours
      * @param grams brought for it
      */
-    public record Part(String subproject, long quarters, long grams) {}
+    public record Part(String subproject, @Nullable String stage, long quarters, long grams) {}
 
-    /** What one subproject bears, and by which rule: the one asked for, or equally when that says nothing. */
-    public record Borne(String subproject, Money amount, Rule rule) {}
+    /** What one part bears, and by which rule: the one asked for, or equally when that says nothing. */
+    public record Borne(Part part, Money amount, Rule rule) {}
 
     public Money sum() {
         return drive.cost().add(tolls).add(food);
@@ -90,7 +95,7 @@ public record TripCost(Drive drive, Money tolls, Money food) {
         List<Money> amounts = Allocation.split(sum(), weights);
         List<Borne> borne = new ArrayList<>();
         for (int i = 0; i < amounts.size(); i++) {
-            borne.add(new Borne(parts.get(i).subproject(), amounts.get(i), says ? rule : Rule.EQUALLY));
+            borne.add(new Borne(parts.get(i), amounts.get(i), says ? rule : Rule.EQUALLY));
         }
         return borne;
     }

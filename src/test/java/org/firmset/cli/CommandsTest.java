@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandsTest {
     private static final String DEMO = "seed-data/juniper-bench.json";
     private static final String SMALL = "seed-data/two-weekends.json";
+    private static final String RECEIPTS = "seed-data/juniper-bench-receipts.csv";
     private static final Path SCHEMA = Path.of("docs/plan.schema.json");
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -100,6 +101,39 @@ class CommandsTest {
         assertThat(run("why", SMALL, "compare", "soonest", "--date", "2027-03-01"))
                 .isEqualTo(2);
         assertThat(complained()).contains("'soonest' is the style of the plan itself");
+    }
+
+    @Test
+    void theMoneyOfTheDemoIsPrintedWithItsReceipts() {
+        assertThat(run("spend", DEMO, "--receipts", RECEIPTS, "--date", "2026-11-26", "--proof", "0"))
+                .isZero();
+        assertThat(printed())
+                .containsPattern("All together +\\$24,600\\.00 +\\$1,821\\.40 +\\$1,830\\.00")
+                .containsPattern("Gravel the track to the tank base +drives and fuel +\\$112\\.15")
+                .contains("Cash needed by the end of each trip");
+    }
+
+    @Test
+    void aBudgetIsWrittenAndHeldAgainstLater(@TempDir Path folder) {
+        String budget = folder.resolve("budget.json").toString();
+        assertThat(run("spend", SMALL, "--date", "2027-03-01", "--budget", budget, "--rise", "10", "--a-month", "600"))
+                .isZero();
+        assertThat(printed()).contains("€711.80 of €750.00", "makes €59.18 more", "At most €600.00 a month");
+        out.reset();
+        assertThat(run("spend", SMALL, "--date", "2027-03-01", "--against", budget))
+                .isZero();
+        assertThat(printed()).contains("Against the budget of Mon 1 Mar 2027, €711.80: as it was to be.");
+    }
+
+    @Test
+    void whatIsNoBudgetOrNoReceiptIsRefused(@TempDir Path folder) throws IOException {
+        assertThat(run("spend", SMALL, "--against", SMALL)).isEqualTo(2);
+        assertThat(complained()).contains("is no budget");
+        Path table = Files.writeString(folder.resolve("r.csv"), "Date,Supplier,Amount\n2027-13-01,Yard,1.00\n");
+        assertThat(run("spend", SMALL, "--receipts", table.toString(), "--date", "2027-03-01"))
+                .isEqualTo(1);
+        assertThat(run("spend", SMALL, "--rise", "much")).isEqualTo(2);
+        assertThat(complained()).contains("'much' are no percent");
     }
 
     @Test

@@ -232,6 +232,34 @@ class SeasonJourneyTest {
         assertThat(troubles).isEmpty();
     }
 
+    @Test
+    @Order(3)
+    void aFigureOfMoneyIsOpenedDownToItsReceipts() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, 880, colours);
+                page.navigate(address + "spend");
+                assertThat(heading(page, "^Spend$")).isVisible();
+                assertThat(page.locator("svg.fs-course")).isVisible();
+                page.locator(".fs-spend vaadin-details-summary")
+                        .filter(new Locator.FilterOptions().setHasText("Water"))
+                        .first()
+                        .click();
+                assertThat(page.locator(".fs-stage-sums")).containsText("Gravel the track to the tank base");
+                fits(page, width + "-" + colours + "-spend");
+                if (width == 1440) {
+                    page.locator(".fs-stage-sums a[href*='stage=water-track&kind=fuel']")
+                            .first()
+                            .click();
+                    assertThat(page)
+                            .hasURL(Pattern.compile("spend/receipts\\?subproject=water&stage=water-track&kind=fuel"));
+                }
+                page.context().close();
+            }
+        }
+        assertThat(troubles).isEmpty();
+    }
+
     private static void setSideBySide(Page page, String shot) {
         page.getByText("Set side by side", new Page.GetByTextOptions().setExact(true))
                 .click();

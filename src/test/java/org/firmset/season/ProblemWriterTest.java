@@ -32,8 +32,8 @@ class ProblemWriterTest {
     @Test
     void only_a_tool_that_stays_all_day_is_counted() {
         List<Tool> tools = List.of(
-                new Tool("mixer", "Mixer", 2, null, true, 100, null),
-                new Tool("level", "Level", 1, null, false, 100, null));
+                new Tool("mixer", "Mixer", 2, null, true, 100, null, null),
+                new Tool("level", "Level", 1, null, false, 100, null, null));
         PlanningProblem problem = written(with(PLACE, "tools", tools)
                 .withStages(List.of(
                         stage("slab", "level", "mixer"), stage("wall", "mixer", "mixer"), stage("fence", "level"))));

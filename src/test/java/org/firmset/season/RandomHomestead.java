@@ -69,6 +69,7 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
                 kit.trailers(),
                 kit.power(),
                 kit.spendingLimit(),
+                null,
                 new Storage(Volume.ofCubicMetres(dice.between(0, 12) / 2.0)),
                 supplies.stock(),
                 work.pins(),

@@ -46,8 +46,9 @@ record RandomKit(
                         dice.chance(70) ? Power.ofWatts(550) : null,
                         dice.chance(40),
                         100,
+                        null,
                         null),
-                new Tool("level", "Level", 1, null, dice.chance(30), 100, null));
+                new Tool("level", "Level", 1, null, dice.chance(30), 100, null, null));
         return new RandomKit(
                 place(dice),
                 travel(dice, size, vehicle, trailers),

@@ -177,6 +177,7 @@ abstract class SeasonsContract {
                                 h.trailers(),
                                 h.power(),
                                 h.spendingLimit(),
+                                h.budgeting(),
                                 h.storage(),
                                 h.stock(),
                                 h.pins(),

@@ -10,10 +10,10 @@ import org.firmset.homestead.file.HomesteadFile;
 import org.firmset.homestead.file.Reading;
 
 /** The small homestead that is planned by hand in docs/two-weekends.md. */
-final class TwoWeekendsFile {
+public final class TwoWeekendsFile {
     private TwoWeekendsFile() {}
 
-    static Homestead read() {
+    public static Homestead read() {
         try (InputStream in = Files.newInputStream(Path.of("seed-data/two-weekends.json"))) {
             return ((Reading.Accepted) HomesteadFile.read(in)).homestead();
         } catch (IOException e) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Work and money against the plan, held against printed examples. */
@@ -75,14 +76,20 @@ class EarnedValueTest {
                 LocalDate.of(2026, 11, 14),
                 "USD",
                 List.of(
-                        new Baseline.Item("water", "wall", usd(400), may),
-                        new Baseline.Item("water", "cap", usd(700), may.plusDays(30)),
-                        new Baseline.Item("shop", "slab", usd(600), may.plusDays(1)),
-                        new Baseline.Item("shop", null, usd(50), null)));
+                        item("water", "wall", usd(400), may),
+                        item("water", "cap", usd(700), may.plusDays(30)),
+                        item("shop", "slab", usd(600), may.plusDays(1)),
+                        item("shop", null, usd(50), null)),
+                List.of());
         EarnedValue value =
                 baseline.on(may.plusDays(1), Map.of("wall", may.plusDays(1), "cap", may.plusDays(2)), usd(450));
         assertThat(value).isEqualTo(new EarnedValue(usd(1000), usd(400), usd(450), usd(1750)));
         assertThat(baseline.of("shop")).isEqualTo(usd(650));
+    }
+
+    private static Baseline.Item item(
+            String subproject, @Nullable String stage, Money amount, @Nullable LocalDate finish) {
+        return new Baseline.Item(subproject, stage, LineKind.MATERIAL, null, BigDecimal.ZERO, amount, null, finish);
     }
 
     private static Money usd(long amount) {

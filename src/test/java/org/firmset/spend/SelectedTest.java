@@ -29,8 +29,12 @@ class SelectedTest {
     @Test
     void each_row_of_the_forecast_is_a_filter() {
         assertThat(FORECAST.rows()).hasSizeGreaterThan(5).allSatisfy(row -> {
-            Selected part = sum(ReceiptFilter.ofStage(
-                    key(row.of().subproject()), key(row.of().stage())));
+            Selected part = sum(new ReceiptFilter(
+                    key(row.of().subproject()),
+                    key(row.of().stage()),
+                    null,
+                    row.of().kind(),
+                    null));
             assertThat(part.spent()).isEqualTo(row.spent());
             assertThat(part.committed()).isEqualTo(row.committed());
         });

@@ -43,10 +43,9 @@ class SharedThingsTest {
 
         @Test
         void a_trip_is_shared_by_mass_MN_05_common_practice() {
-            List<Part> parts =
-                    List.of(new Part("water", 0, 4_000), new Part("cabin", 0, 6_000), new Part("shop", 0, 2_000));
+            List<Part> parts = List.of(part("water", 0, 4_000), part("cabin", 0, 6_000), part("shop", 0, 2_000));
             assertThat(trip("150.00").shared(Rule.BY_MASS, parts))
-                    .extracting(Borne::subproject, Borne::amount, Borne::rule)
+                    .extracting(b -> b.part().subproject(), Borne::amount, Borne::rule)
                     .containsExactly(
                             tuple("water", usd("50.00"), Rule.BY_MASS),
                             tuple("cabin", usd("75.00"), Rule.BY_MASS),
@@ -55,15 +54,15 @@ class SharedThingsTest {
 
         @Test
         void a_trip_is_shared_by_hours_and_equally_when_nobody_worked() {
-            List<Part> parts = List.of(new Part("water", 30, 1), new Part("shop", 10, 9));
+            List<Part> parts = List.of(part("water", 30, 1), part("shop", 10, 9));
             assertThat(trip("135.01").shared(Rule.BY_HOURS, parts))
                     .extracting(Borne::amount)
                     .containsExactly(usd("101.26"), usd("33.75"));
-            List<Part> idle = List.of(new Part("water", 0, 5), new Part("shop", 0, 0));
+            List<Part> idle = List.of(part("water", 0, 5), part("shop", 0, 0));
             assertThat(trip("135.01").shared(Rule.BY_HOURS, idle))
                     .containsExactly(
-                            new Borne("water", usd("67.51"), Rule.EQUALLY),
-                            new Borne("shop", usd("67.50"), Rule.EQUALLY));
+                            new Borne(part("water", 0, 5), usd("67.51"), Rule.EQUALLY),
+                            new Borne(part("shop", 0, 0), usd("67.50"), Rule.EQUALLY));
         }
 
         private TripCost trip(String sum) {
@@ -159,6 +158,10 @@ class SharedThingsTest {
         private static Lots.Lot lot(int day, int packs, String cost) {
             return new Lots.Lot(LocalDate.of(2026, 10, day), packs, usd(cost));
         }
+    }
+
+    private static Part part(String subproject, long quarters, long grams) {
+        return new Part(subproject, null, quarters, grams);
     }
 
     private static Money usd(String amount) {

@@ -30,7 +30,7 @@ final class Walls {
         ROOMS.put("plan", List.of("trade", "measure"));
         ROOMS.put("homestead", List.of("measure", "trade", "shell"));
         ROOMS.put("spend", List.of("measure", "homestead", "trade", "shell"));
-        ROOMS.put("season", List.of("homestead", "plan", "trade", "measure", "shell"));
+        ROOMS.put("season", List.of("homestead", "spend", "plan", "trade", "measure", "shell"));
         ROOMS.put("shell", List.of("measure"));
         ROOMS.put("cli", List.of("measure", "trade", "plan", "homestead", "spend", "season"));
     }

@@ -37,7 +37,8 @@ public final class HomesteadRules {
                         PowerRules.faults(homestead),
                         ToolTimeRules.faults(homestead),
                         DeliveryRules.faults(homestead),
-                        TakeoffRules.faults(homestead))
+                        TakeoffRules.faults(homestead),
+                        BudgetRules.faults(homestead))
                 .flatMap(List::stream)
                 .toList());
         if (references.isEmpty()) {

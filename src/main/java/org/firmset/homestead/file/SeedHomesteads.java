@@ -108,6 +108,7 @@ public final class SeedHomesteads {
                 List.of(),
                 null,
                 null,
+                null,
                 new Storage(Volume.ofCubicMetres(1)),
                 List.of(),
                 List.of(),

@@ -219,7 +219,10 @@ public final class Scalars {
         }
         if (type == Money.class) {
             Money money = Cash.parse(text);
-            require(!money.isNegative(), "is negative", "Write an amount of 0 or more");
+            require(
+                    Cash.amountOf(money).compareTo(leastMoney(described)) >= 0,
+                    "is negative",
+                    "Write an amount of 0 or more");
             require(
                     Cash.amountOf(money).compareTo(MOST_MONEY) <= 0,
                     "is too much",
@@ -227,6 +230,11 @@ public final class Scalars {
             return money;
         }
         return measured(text, Objects.requireNonNull(DIMENSIONS.get(type)), described);
+    }
+
+    /** Nothing is paid back in what people write; a kept budget also holds what went back. */
+    private static BigDecimal leastMoney(Described described) {
+        return described.least().isEmpty() ? BigDecimal.ZERO : new BigDecimal(described.least());
     }
 
     private static Measured measured(String text, Dimension dimension, Described described) {

@@ -43,6 +43,7 @@ final class HomesteadReader {
                 records(TrailerRow.class),
                 homestead.power(),
                 homestead.spendingLimit(),
+                homestead.budgeting(),
                 homestead.storage(),
                 records(StockLotRow.class),
                 records(PinRow.class),

@@ -17,6 +17,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.firmset.homestead.Budgeting;
 import org.firmset.homestead.DayRoutine;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Place;
@@ -102,6 +103,13 @@ class HomesteadRow {
 
     private @Nullable WaterColumns water;
 
+    private @Nullable BudgetingColumns budgeting;
+
+    @ElementCollection
+    @CollectionTable(name = "budget_item", joinColumns = @JoinColumn(name = "homestead_id"))
+    @OrderColumn(name = "position")
+    private List<BudgetItemColumns> budgetItems = new ArrayList<>();
+
     protected HomesteadRow() {}
 
     HomesteadRow(UUID id, Homestead record, Instant now) {
@@ -124,6 +132,15 @@ class HomesteadRow {
         dryVolume = record.storage().dryVolume();
         power = PowerColumns.of(record.power(), this);
         spendingLimit = SpendingColumns.of(record.spendingLimit(), this);
+        Budgeting reckoned = record.budgeting();
+        budgeting = BudgetingColumns.of(reckoned);
+        Row.refill(
+                budgetItems,
+                reckoned == null
+                        ? List.of()
+                        : reckoned.items().stream()
+                                .map(i -> BudgetItemColumns.of(i, this))
+                                .toList());
         Row.refill(removedDates, record.openDates().removed());
         routine = RoutineColumns.of(record.openDates().routine());
         water = WaterColumns.of(record.water());
@@ -204,6 +221,14 @@ class HomesteadRow {
     @Nullable
     WaterStore water() {
         return water == null ? null : water.toRecord();
+    }
+
+    @Nullable
+    Budgeting budgeting() {
+        return budgeting == null
+                ? null
+                : budgeting.toRecord(
+                        budgetItems.stream().map(i -> i.toRecord(this)).toList());
     }
 
     /** The amount without its currency, which the homestead keeps once for all. */

@@ -23,6 +23,8 @@ class ToolRow extends KeyedRow<Tool> {
     private int dutyPercent;
     private @Nullable BigDecimal surgeFactor;
 
+    private @Nullable ToolCostColumns cost;
+
     protected ToolRow() {}
 
     ToolRow(Slot slot, Tool record, Named named) {
@@ -38,10 +40,19 @@ class ToolRow extends KeyedRow<Tool> {
         allDay = record.allDay();
         dutyPercent = record.dutyPercent();
         surgeFactor = record.surgeFactor();
+        cost = ToolCostColumns.of(record.cost(), homestead());
     }
 
     @Override
     Tool toRecord() {
-        return new Tool(key(), name, count, draw, allDay, dutyPercent, surgeFactor);
+        return new Tool(
+                key(),
+                name,
+                count,
+                draw,
+                allDay,
+                dutyPercent,
+                surgeFactor,
+                cost == null ? null : cost.toRecord(homestead()));
     }
 }

@@ -51,6 +51,7 @@ class PlaceView extends Div implements BeforeEnterObserver {
             "suppliers",
             "stock",
             "spendingLimit",
+            "budgeting",
             "pins");
 
     private final Homesteads homesteads;

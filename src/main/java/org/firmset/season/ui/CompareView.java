@@ -18,6 +18,7 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Style;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
+import org.firmset.season.Comparing;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.StyleWords;
@@ -67,6 +68,7 @@ class CompareView extends SeasonPage {
         return switch (against) {
             case Against.PlanBefore before -> "the plan before the last change";
             case Against.OtherStyle other -> "another style: " + StyleWords.of(other.style());
+            case Against.Limited limited -> Comparing.words(limited.limit());
         };
     }
 

@@ -49,6 +49,11 @@ public class SeasonPages {
     }
 
     @Bean
+    Destination spend() {
+        return new Destination(50, "Spend", SpendView.class);
+    }
+
+    @Bean
     FrameNote planNote(Homesteads homesteads, Seasons seasons) {
         return () -> new PlanNote(homesteads, seasons);
     }

@@ -56,11 +56,12 @@ final class PlainHomestead {
                                 0,
                                 List.of(),
                                 new DeliveryTerms(NOTHING, MASSLESS, 0, List.of(), null, null, null, false, null))),
-                List.of(new Tool("mixer", "Mixer", 1, null, false, 100, null)),
+                List.of(new Tool("mixer", "Mixer", 1, null, false, 100, null, null)),
                 List.of(new Vehicle(
                         "truck", "Truck", MASSLESS, MASSLESS, MASSLESS, NO_ROOM, NO_LENGTH, null, null, null, null,
                         null)),
                 List.of(),
+                null,
                 null,
                 null,
                 new Storage(NO_ROOM),

@@ -12,6 +12,9 @@ import org.firmset.homestead.AddedDate;
 import org.firmset.homestead.Axles;
 import org.firmset.homestead.BatteryKind;
 import org.firmset.homestead.BetweenTrips;
+import org.firmset.homestead.BudgetItem;
+import org.firmset.homestead.BudgetKind;
+import org.firmset.homestead.Budgeting;
 import org.firmset.homestead.CementClass;
 import org.firmset.homestead.Conditions;
 import org.firmset.homestead.Cure;
@@ -48,9 +51,11 @@ import org.firmset.homestead.Supplier;
 import org.firmset.homestead.Supply;
 import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
+import org.firmset.homestead.ToolCost;
 import org.firmset.homestead.ToolTime;
 import org.firmset.homestead.Trailer;
 import org.firmset.homestead.Travel;
+import org.firmset.homestead.TripSharing;
 import org.firmset.homestead.Vehicle;
 import org.firmset.homestead.Wait;
 import org.firmset.homestead.WaitKind;
@@ -99,6 +104,20 @@ final class RichHomestead {
                 List.of(trailer("tandem", 1), trailer("box", 2)),
                 power(),
                 new SpendingLimit(Cash.of(new BigDecimal("1250.50"), "USD"), true),
+                new Budgeting(
+                        new BigDecimal("7.25"),
+                        new BigDecimal("8.5"),
+                        new BigDecimal("20.125"),
+                        TripSharing.BY_MASS,
+                        List.of(
+                                new BudgetItem("Permit", BudgetKind.FEE, "cabin", "roof", usd("180.40"), DAY),
+                                new BudgetItem(
+                                        "Digger",
+                                        BudgetKind.TOOL,
+                                        "water",
+                                        "footings",
+                                        usd("310.05"),
+                                        DAY.plusDays(3)))),
                 new Storage(Volume.ofCubicMetres(6.2)),
                 List.of(new StockLot("rebar", 7, DAY), new StockLot("cement", 3, DAY.minusDays(20))),
                 List.of(
@@ -287,7 +306,15 @@ final class RichHomestead {
     }
 
     private static Tool tool(String key, int i) {
-        return new Tool(key, "Tool " + i, i, Power.ofWatts(1100.5 + i), true, 50 + i, new BigDecimal("2." + i));
+        return new Tool(
+                key,
+                "Tool " + i,
+                i,
+                Power.ofWatts(1100.5 + i),
+                true,
+                50 + i,
+                new BigDecimal("2." + i),
+                new ToolCost(usd("620.0" + i), usd("350.00"), usd("4.75"), usd("48.00"), usd("12.60")));
     }
 
     private static Vehicle vehicle(String key, int i) {

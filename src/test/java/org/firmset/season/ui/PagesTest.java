@@ -7,12 +7,15 @@ import com.vaadin.flow.component.Html;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
 import com.vaadin.flow.component.datepicker.DatePicker;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -20,15 +23,18 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import org.firmset.homestead.Cautions;
 import org.firmset.homestead.store.Homesteads;
+import org.firmset.measure.Cash;
 import org.firmset.plan.Style;
 import org.firmset.season.Against;
 import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.SeasonState;
 import org.firmset.season.Seasons;
+import org.firmset.season.store.Baselines;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Pages without a browser: what is on them and where they lead. */
 @SpringBootTest(
@@ -40,6 +46,12 @@ class PagesTest extends SpringBrowserlessTest {
 
     @Autowired
     private Seasons seasons;
+
+    @Autowired
+    private Baselines baselines;
+
+    @Autowired
+    private JdbcClient sql;
 
     private String title() {
         return find(H1.class).single().getText();
@@ -224,6 +236,67 @@ class PagesTest extends SpringBrowserlessTest {
             assertThat(title()).startsWith("Loads of trip ");
             assertThat(paragraphs()).contains(Cautions.STANDING);
         });
+    }
+
+    @Test
+    void moneyIsToldAndAddsUpToWhatPlainSqlSaysOfTheReceipts() {
+        UUID opened = openTheDemoAndEndTheLook();
+        navigate("spend", com.vaadin.flow.component.html.Div.class);
+        assertThat(title()).isEqualTo("Spend");
+        long spent = cents(opened, "r.state <> 'ORDERED'", AMOUNT) + cents(opened, "r.state = 'ORDERED'", "r.deposit");
+        long ordered = cents(opened, "r.state = 'ORDERED'", AMOUNT) - cents(opened, "r.state = 'ORDERED'", "r.deposit");
+        // by hand from seed-data/juniper-bench-receipts.csv: all refundable deposits came back
+        assertThat(spent).isEqualTo(182_140);
+        assertThat(ordered).isEqualTo(183_000);
+        String glance = find(NativeTable.class).all().getFirst().getElement().getTextRecursively();
+        assertThat(glance)
+                .contains("All together$24,600.00" + Cash.show(spent, "USD") + Cash.show(ordered, "USD"))
+                .contains("Nobody yet–$42.14");
+        assertThat(find(Anchor.class).all())
+                .extracting(Anchor::getHref)
+                .contains("spend/receipts", "spend/receipts?subproject=water", "spend/receipts?month=2026-10");
+        Details water = find(Details.class).all().stream()
+                .filter(d -> d.getSummaryText().equals("Water"))
+                .findFirst()
+                .orElseThrow();
+        water.setOpened(true);
+        assertThat(find(Anchor.class).all())
+                .extracting(Anchor::getHref)
+                .contains("spend/receipts?subproject=water&stage=water-track&kind=fuel");
+        assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-course-real"));
+        field("A rise of, in percent").setValue("ten");
+        assertThat(find(TextField.class)
+                        .withCaption("A rise of, in percent")
+                        .single()
+                        .isInvalid())
+                .isTrue();
+        field("A rise of, in percent").setValue("10");
+        assertThat(paragraphs()).anyMatch(p -> p.matches("A rise of 10 % on all packs makes \\$[\\d,.]+ more; .*"));
+
+        test(find(Button.class).withText("Keep today's budget as a baseline").single())
+                .click();
+        assertThat(baselines.all(opened)).hasSize(1);
+        assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
+        assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-course-plan"));
+        test(find(Button.class).all().stream()
+                        .filter(b -> b.getText().startsWith("Remove the budget of "))
+                        .findFirst()
+                        .orElseThrow())
+                .click();
+        assertThat(baselines.all(opened)).isEmpty();
+    }
+
+    private static final String AMOUNT = "(select sum(l.amount) from receipt_line l where l.receipt_id = r.id"
+            + " and l.kind <> 'DEPOSIT') - r.discount + r.tax";
+
+    /** The sum of the receipts whose lines are not all refundable deposits. */
+    private long cents(UUID homestead, String which, String amount) {
+        return sql.sql("select coalesce(sum(" + amount + "), 0) from receipt r where r.homestead_id = ? and " + which)
+                .param(homestead)
+                .query(BigDecimal.class)
+                .single()
+                .movePointRight(2)
+                .longValueExact();
     }
 
     private List<String> items() {

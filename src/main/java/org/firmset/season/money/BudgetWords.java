@@ -1,0 +1,180 @@
+package org.firmset.season.money;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.firmset.season.Dates;
+import org.firmset.season.WordTable;
+import org.firmset.spend.Baseline;
+import org.firmset.spend.Difference;
+import org.firmset.spend.EarnedValue;
+import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
+
+/** How what is expected differs from a kept budget and why, in sentences and tables. */
+public final class BudgetWords {
+    private final MoneyReport report;
+    private final Baseline kept;
+    private final Names names;
+
+    public BudgetWords(MoneyReport report, Baseline kept) {
+        this.report = report;
+        this.kept = kept;
+        names = new Names(report.homestead());
+    }
+
+    /** All of it in one sentence. */
+    public String verdict() {
+        Difference all = sum(all());
+        return "Against the budget of %s, %s: %s%s."
+                .formatted(
+                        Dates.date(kept.on()),
+                        show(kept.whole()),
+                        MoneyWords.overUnder(all.sum()),
+                        all.sum().isZero() && reasons(all).isEmpty() ? "" : ". " + capital(reasons(all)));
+    }
+
+    /** Of one subproject, with its reserve. */
+    public String verdict(String subproject) {
+        Money was = kept.of(subproject);
+        Money is = report.budget().of(subproject);
+        Money reserve = kept.reserveOf(subproject);
+        Difference why = sum(all().stream()
+                .filter(d -> subproject.equals(d.thing().subproject()))
+                .toList());
+        String reasons = reasons(why);
+        return "%s: budgeted %s, expected %s, %s%s.%s"
+                .formatted(
+                        names.subproject(subproject),
+                        show(was),
+                        show(is),
+                        MoneyWords.against(is, was),
+                        reasons.isEmpty() ? "" : "; " + reasons,
+                        reserve.isZero() ? "" : " " + reserve(is.subtract(was), reserve));
+    }
+
+    private String reserve(Money over, Money reserve) {
+        return over.isGreaterThan(reserve)
+                ? "The reserve of %s does not cover it.".formatted(show(reserve))
+                : over.isPositive()
+                        ? "The reserve of %s covers it.".formatted(show(reserve))
+                        : "The reserve of %s is untouched.".formatted(show(reserve));
+    }
+
+    /** One row for each thing that changed, the largest change first; the last row is the sum of all. */
+    public WordTable differences() {
+        List<BudgetDifference> all = all();
+        List<List<String>> rows = new ArrayList<>();
+        for (BudgetDifference one : all) {
+            BudgetDifference.Thing thing = one.thing();
+            rows.add(row(
+                    names.subproject(thing.subproject()) + ": " + names.stage(thing.stage()),
+                    thing.material() == null ? MoneyWords.kind(thing.kind()) : names.material(thing.material()),
+                    one.difference()));
+        }
+        if (!rows.isEmpty()) {
+            rows.add(row("All together", "", sum(all)));
+        }
+        return new WordTable(
+                "What changed since",
+                List.of("Stage", "What", "By price", "By quantity", "By what is new or gone", "In all"),
+                rows);
+    }
+
+    private List<String> row(String name, String what, Difference difference) {
+        return List.of(
+                name,
+                what,
+                part(difference.price()),
+                part(difference.quantity()),
+                part(difference.scope()),
+                MoneyWords.overUnder(difference.sum()));
+    }
+
+    private static String part(Money amount) {
+        return amount.isZero() ? "–" : MoneyWords.overUnder(amount);
+    }
+
+    private List<BudgetDifference> all() {
+        return BudgetDifference.of(kept, report.budget());
+    }
+
+    private Difference sum(List<BudgetDifference> some) {
+        Money none = report.budget().sum(i -> false);
+        return some.stream()
+                .map(BudgetDifference::difference)
+                .reduce(
+                        new Difference(none, none, none),
+                        (a, b) -> new Difference(
+                                a.price().add(b.price()),
+                                a.quantity().add(b.quantity()),
+                                a.scope().add(b.scope())));
+    }
+
+    private String reasons(Difference why) {
+        List<String> parts = new ArrayList<>();
+        reason(parts, "prices", why.price(), "more", "less");
+        reason(parts, "quantities", why.quantity(), "more", "less");
+        reason(parts, "what is new or gone", why.scope(), "more", "less");
+        return String.join(", ", parts);
+    }
+
+    private void reason(List<String> parts, String what, Money amount, String above, String below) {
+        if (!amount.isZero()) {
+            parts.add("%s make %s %s".formatted(what, show(amount.abs()), amount.isPositive() ? above : below));
+        }
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? "" : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+
+    /** What is finished and what it cost, in plain words. */
+    public List<String> worth() {
+        EarnedValue value = report.worth(kept);
+        List<String> words = new ArrayList<>();
+        words.add("Work that was to cost %s was to be finished by now; work that was to cost %s is: %s."
+                .formatted(show(value.planned()), show(value.earned()), value.workInWords()));
+        words.add("The finished work cost %s, %s.".formatted(show(value.actual()), value.costInWords()));
+        value.estimateAtCompletion()
+                .ifPresent(e -> words.add(
+                        "If the rest costs as the work so far, everything comes to %s; by today's prices it comes to %s."
+                                .formatted(
+                                        show(e), show(report.forecast().whole().expected()))));
+        return words;
+    }
+
+    /** The figures underneath, by their terms. */
+    public WordTable terms() {
+        EarnedValue value = report.worth(kept);
+        return new WordTable(
+                "The figures underneath, by the terms of EIA-748",
+                List.of("Term", "What", "Figure"),
+                List.of(
+                        List.of("PV", "was to be finished by now", show(value.planned())),
+                        List.of("EV", "is finished", show(value.earned())),
+                        List.of("AC", "what that cost", show(value.actual())),
+                        List.of("BAC", "the whole budget", show(value.budget())),
+                        List.of("CPI", "EV / AC", ratio(value.costIndex())),
+                        List.of("SPI", "EV / PV", ratio(value.scheduleIndex())),
+                        List.of("EAC", "BAC x AC / EV", money(value.estimateAtCompletion())),
+                        List.of("ETC", "EAC - AC", money(value.estimateToComplete())),
+                        List.of("TCPI", "what the rest must reach", ratio(value.toCompleteIndex()))));
+    }
+
+    private static String ratio(Optional<BigDecimal> ratio) {
+        return ratio.map(r -> r.setScale(3, RoundingMode.HALF_EVEN).toPlainString())
+                .orElse("–");
+    }
+
+    private String money(Optional<Money> amount) {
+        return amount.map(this::show).orElse("–");
+    }
+
+    private String show(@Nullable Money amount) {
+        return report.show(Objects.requireNonNull(amount));
+    }
+}

@@ -1,0 +1,175 @@
+package org.firmset.season.money;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Stage;
+import org.firmset.homestead.file.Heading;
+import org.firmset.measure.Cash;
+import org.firmset.plan.Run;
+import org.firmset.season.PlannedSeason;
+import org.firmset.spend.Baseline;
+import org.firmset.spend.EarnedValue;
+import org.firmset.spend.Forecast;
+import org.firmset.spend.LineKind;
+import org.firmset.spend.PriceBook;
+import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptCosts;
+import org.firmset.spend.TripCost;
+import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The money of a homestead on one day: spent, committed, still to pay and expected at the finish, what is to be paid when,
+ * and today's budget, which is all of it put together.
+ *
+ * @param coming what will still be borne, by whom; {@link Forecast#whole()} counts it as still to buy
+ * @param payments what is to be there when, the earliest first: they add up to what is coming and what is committed
+ * @param made the trips that the plan makes, in order
+ * @param tools the choices between hiring and buying, of tools that are not there yet
+ * @param sharing how trips are shared
+ * @param paid what left the purse on each day, refundable deposits left out
+ * @param budget what was paid and what is coming as one budget of today
+ */
+public record MoneyReport(
+        Homestead homestead,
+        LocalDate today,
+        Forecast forecast,
+        List<Coming> coming,
+        List<Payment> payments,
+        List<Leg> made,
+        List<ToolChoice> tools,
+        TripCost.Rule sharing,
+        PriceBook prices,
+        Baseline budget,
+        List<LeftOver> leftOver,
+        Map<LocalDate, Money> paid) {
+    /** What stands at the head of a budget that is kept as a document. */
+    public static final Heading BUDGET = new Heading("firmset-budget", 1);
+
+    /** A trip of the plan. @param number among those that are made, from 1 */
+    public record Leg(int number, LocalDate first, LocalDate last) {}
+
+    public static MoneyReport of(Books books) {
+        PriceBook prices = PriceBook.of(books.homestead(), books.receipts());
+        Ledger ledger = new Ledger();
+        Orders orders = new Orders(books.receipts());
+        PacksAhead packs = new PacksAhead(books, new Pricing(books, prices), ledger);
+        PlannedSeason season = books.season();
+        List<MadeTrip> made = season == null ? List.of() : MadeTrip.of(season);
+        List<ToolChoice> tools = List.of();
+        List<Brought> brought = season == null ? List.of() : Brought.of(season, orders);
+        if (season == null) {
+            packs.write(prices);
+        } else {
+            packs.write(season, brought, orders);
+            new TripsAhead(books, ledger, season, packs).write(made, brought);
+            tools = new ToolsAhead(books, ledger).write(made);
+        }
+        Forecast spent = Forecast.of(books.currency(), books.receipts(), List.of(), List.of());
+        new ItemsAhead(books, ledger).write(spent, made);
+        payOrders(books, orders, brought, made, ledger);
+        ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
+        return new MoneyReport(
+                books.homestead(),
+                books.today(),
+                Forecast.of(books.currency(), books.receipts(), ledger.coming, List.copyOf(ledger.unpriced)),
+                List.copyOf(ledger.coming),
+                List.copyOf(ledger.payments),
+                legs(made),
+                tools,
+                TripsAhead.rule(books),
+                prices,
+                new BudgetWriter(books, ledger.coming).write(),
+                LeftOver.of(books, ledger.coming),
+                paid(books));
+    }
+
+    private static List<Leg> legs(List<MadeTrip> made) {
+        List<Leg> legs = new ArrayList<>();
+        for (MadeTrip trip : made) {
+            legs.add(new Leg(
+                    legs.size() + 1, trip.trip().firstDate(), trip.trip().lastDate()));
+        }
+        return legs;
+    }
+
+    /** The rest of an order falls due when the first of its packs comes; without a date at the next trip. */
+    private static void payOrders(
+            Books books, Orders orders, List<Brought> brought, List<MadeTrip> made, Ledger ledger) {
+        LocalDate next = made.isEmpty() ? books.today() : made.getFirst().trip().firstDate();
+        for (Receipt order : orders.all()) {
+            Money rest = restOf(order);
+            LocalDate due = brought.stream()
+                    .filter(b -> b.onOrder()
+                            && order.lines().stream().anyMatch(l -> b.material().equals(l.material())))
+                    .map(Brought::run)
+                    .map(Run::date)
+                    .findFirst()
+                    .orElse(next);
+            if (!rest.isZero()) {
+                ledger.payments.add(new Payment(due, Purpose.REST_OF_ORDER, order.supplier(), rest));
+            }
+        }
+    }
+
+    /** What is committed by an order, its refundable deposits left out as everywhere. */
+    private static Money restOf(Receipt order) {
+        return Forecast.of(order.currency(), List.of(order), List.of(), List.of())
+                .whole()
+                .committed();
+    }
+
+    /** What left the purse on each day, refundable deposits left out. */
+    private static Map<LocalDate, Money> paid(Books books) {
+        Map<LocalDate, Money> paid = new TreeMap<>();
+        for (Receipt receipt : books.receipts()) {
+            List<ReceiptCosts.Cost> costs = ReceiptCosts.of(receipt);
+            List<Money> amounts = ReceiptCosts.paid(receipt, costs);
+            Money sum = books.cents(0);
+            for (int i = 0; i < costs.size(); i++) {
+                sum = costs.get(i).kind() == LineKind.DEPOSIT ? sum : sum.add(amounts.get(i));
+            }
+            paid.merge(receipt.date(), sum, Money::add);
+        }
+        return paid;
+    }
+
+    /** The worth of the work by today against a kept budget; a stage counts when it is finished. */
+    public EarnedValue worth(Baseline kept) {
+        Map<String, LocalDate> finished = new HashMap<>();
+        for (Stage stage : homestead.stages()) {
+            if (stage.progress() != null && stage.progress().finishedOn() != null) {
+                finished.put(stage.key(), stage.progress().finishedOn());
+            }
+        }
+        Forecast.Row actual = forecast.sumOf(of -> of.stage() != null && finished.containsKey(of.stage()));
+        return kept.on(today, finished, actual.spent().add(actual.committed()));
+    }
+
+    /** By how much a rise moves the sum at the finish. @param material null for all packs */
+    public Money riseOf(@Nullable String material, BigDecimal percent) {
+        List<Coming> packs = coming.stream()
+                .filter(c -> c.purpose() == Purpose.PACKS)
+                .filter(c -> material == null || c.what().equals(material))
+                .toList();
+        Map<String, BigDecimal> rises = new HashMap<>();
+        packs.forEach(c -> rises.put(c.what(), percent));
+        return Forecast.riseOf(currency(), packs, rises);
+    }
+
+    public String currency() {
+        return homestead.currency();
+    }
+
+    /** "$1,240.00". */
+    public String show(Money amount) {
+        return Cash.show(Cash.cents(amount), homestead.currency());
+    }
+}

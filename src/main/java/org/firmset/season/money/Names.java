@@ -1,0 +1,40 @@
+package org.firmset.season.money;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.firmset.homestead.Homestead;
+import org.jspecify.annotations.Nullable;
+
+/** What people call the things of a homestead, by their keys. */
+final class Names {
+    static final String NOBODY = "Nobody yet";
+    static final String AS_A_WHOLE = "As a whole";
+
+    private final Map<String, String> subprojects = new HashMap<>();
+    private final Map<String, String> stages = new HashMap<>();
+    private final Map<String, String> things = new HashMap<>();
+    private final Map<String, String> suppliers = new HashMap<>();
+
+    Names(Homestead homestead) {
+        homestead.subprojects().forEach(s -> subprojects.put(s.key(), s.name()));
+        homestead.stages().forEach(s -> stages.put(s.key(), s.name()));
+        homestead.materials().forEach(m -> things.put(m.key(), m.name()));
+        homestead.suppliers().forEach(s -> suppliers.put(s.key(), s.name()));
+    }
+
+    String subproject(@Nullable String key) {
+        return key == null ? NOBODY : subprojects.getOrDefault(key, key);
+    }
+
+    String stage(@Nullable String key) {
+        return key == null ? AS_A_WHOLE : stages.getOrDefault(key, key);
+    }
+
+    String material(String key) {
+        return things.getOrDefault(key, key);
+    }
+
+    String supplier(String key) {
+        return suppliers.getOrDefault(key, key);
+    }
+}

@@ -1,0 +1,69 @@
+package org.firmset.season.store;
+
+import jakarta.persistence.EntityManager;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import org.firmset.homestead.file.RecordJson;
+import org.firmset.measure.UnitSystem;
+import org.firmset.season.money.MoneyReport;
+import org.firmset.spend.Baseline;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Budgets that were kept, each for good until it is removed; a later one stands beside the earlier. Thread-safe. */
+@Service
+public class Baselines {
+    private final EntityManager entities;
+    private final Clock clock;
+
+    Baselines(EntityManager entities, Clock clock) {
+        this.entities = entities;
+        this.clock = clock;
+    }
+
+    @Transactional
+    public KeptBaseline keep(UUID homestead, Baseline budget) {
+        UUID id = UUID.randomUUID();
+        entities.persist(new BaselineRow(
+                id,
+                homestead,
+                budget.on(),
+                clock.instant().truncatedTo(ChronoUnit.MICROS),
+                RecordJson.write(MoneyReport.BUDGET, budget, UnitSystem.METRIC)));
+        return new KeptBaseline(id, budget);
+    }
+
+    /** In the order in which they were kept. */
+    @Transactional(readOnly = true)
+    public List<KeptBaseline> all(UUID homestead) {
+        return entities
+                .createQuery(
+                        "from BaselineRow b where b.homestead = :homestead order by b.madeAt, b.id", BaselineRow.class)
+                .setParameter("homestead", homestead)
+                .getResultList()
+                .stream()
+                .map(Baselines::kept)
+                .toList();
+    }
+
+    /** Whether it was there. */
+    @Transactional
+    public boolean remove(UUID homestead, UUID id) {
+        BaselineRow row = entities.find(BaselineRow.class, id);
+        boolean there = row != null && row.homestead().equals(homestead);
+        if (there) {
+            entities.remove(row);
+        }
+        return there;
+    }
+
+    private static KeptBaseline kept(BaselineRow row) {
+        return new KeptBaseline(
+                row.id(),
+                RecordJson.read(
+                        MoneyReport.BUDGET, Baseline.class, row.document().getBytes(StandardCharsets.UTF_8)));
+    }
+}

@@ -1,0 +1,91 @@
+package org.firmset.season.ui;
+
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.button.ButtonVariant;
+import com.vaadin.flow.component.details.Details;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.H2;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.select.Select;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.firmset.homestead.Subproject;
+import org.firmset.season.Dates;
+import org.firmset.season.WordTable;
+import org.firmset.season.money.BudgetWords;
+import org.firmset.season.money.MoneyReport;
+import org.firmset.season.store.Baselines;
+import org.firmset.season.store.KeptBaseline;
+
+/** Budgets that were kept, and how what is expected now differs from one of them and why. */
+final class BudgetPanel extends Section {
+    BudgetPanel(
+            MoneyReport money,
+            List<KeptBaseline> kept,
+            Optional<KeptBaseline> chosen,
+            Baselines baselines,
+            UUID homestead,
+            Consumer<UUID> choose) {
+        addClassName("fs-block");
+        add(new H2("Against the budget"));
+        Button keep = new Button(
+                "Keep today's budget as a baseline",
+                e -> choose.accept(baselines.keep(homestead, money.budget()).id()));
+        Div buttons = new Div();
+        buttons.addClassNames("fs-buttons", "fs-no-print");
+        if (kept.size() > 1) {
+            chosen.ifPresent(c -> buttons.add(choice(money, kept, c, choose)));
+        }
+        buttons.add(keep);
+        chosen.ifPresentOrElse(c -> compared(money, c), () -> nothing(money));
+        add(buttons);
+        chosen.ifPresent(c -> buttons.add(removal(c, baselines, homestead, choose)));
+    }
+
+    private void nothing(MoneyReport money) {
+        String words =
+                "No budget has been kept yet. Today's would be %s, what is spent included. Keep it, and from then"
+                        + " on every change is told as price, quantity or something new.";
+        add(new Paragraph(words.formatted(money.show(money.budget().whole()))));
+    }
+
+    private static Select<KeptBaseline> choice(
+            MoneyReport money, List<KeptBaseline> kept, KeptBaseline chosen, Consumer<UUID> choose) {
+        Select<KeptBaseline> select = new Select<>();
+        select.setLabel("Budget to hold it against");
+        select.setItems(kept);
+        select.setItemLabelGenerator(k -> "%s, %s"
+                .formatted(Dates.date(k.budget().on()), money.show(k.budget().whole())));
+        select.setValue(chosen);
+        select.addValueChangeListener(e -> choose.accept(e.getValue().id()));
+        return select;
+    }
+
+    private static Button removal(KeptBaseline chosen, Baselines baselines, UUID homestead, Consumer<UUID> choose) {
+        Button remove =
+                new Button("Remove the budget of " + Dates.date(chosen.budget().on()), e -> {
+                    baselines.remove(homestead, chosen.id());
+                    choose.accept(chosen.id());
+                });
+        remove.addThemeVariants(ButtonVariant.TERTIARY);
+        return remove;
+    }
+
+    private void compared(MoneyReport money, KeptBaseline chosen) {
+        BudgetWords words = new BudgetWords(money, chosen.budget());
+        add(new Paragraph(words.verdict()));
+        add(SpendView.list(money.homestead().subprojects().stream()
+                .map(Subproject::key)
+                .map(words::verdict)
+                .toList()));
+        WordTable differences = words.differences();
+        if (!differences.rows().isEmpty()) {
+            add(new Details(differences.title() + ", thing by thing", new TablePanel(differences)));
+        }
+        add(SpendView.list(words.worth()));
+        add(new Details("The figures underneath", new TablePanel(words.terms())));
+    }
+}

@@ -1,0 +1,78 @@
+package org.firmset.season.ui;
+
+import com.vaadin.flow.component.UI;
+import com.vaadin.flow.component.button.Button;
+import com.vaadin.flow.component.checkbox.Checkbox;
+import com.vaadin.flow.component.html.Div;
+import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.textfield.TextField;
+import java.util.Optional;
+import java.util.UUID;
+import org.firmset.homestead.SpendingLimit;
+import org.firmset.measure.Cash;
+import org.firmset.measure.UnitsFault;
+import org.firmset.season.Against;
+import org.firmset.season.Compared;
+import org.firmset.season.Seasons;
+import org.firmset.season.money.MoneyReport;
+import org.javamoney.moneta.Money;
+
+/** What if a month may take so much at the most: planned again and set beside the plan now. */
+final class MonthLimitPanel extends Div {
+    private final Seasons seasons;
+    private final UUID homestead;
+    private final String currency;
+    private final TextField amount = new TextField("At most in a month");
+    private final Checkbox firm = new Checkbox("Whatever it takes: no plan may spend more");
+    private final Div result = new Div();
+
+    MonthLimitPanel(Seasons seasons, UUID homestead, MoneyReport money) {
+        this.seasons = seasons;
+        this.homestead = homestead;
+        currency = money.currency();
+        addClassNames("fs-ask", "fs-no-print");
+        result.getElement().setAttribute("role", "status");
+        result.getElement().setAttribute("aria-live", "polite");
+        amount.setHelperText("Such as 900 " + currency);
+        Button ask = new Button("What would that mean?", e -> ask());
+        // what is found out about a plan that is replaced in a moment would be lost
+        ask.setEnabled(!seasons.state(homestead).isLooking());
+        Div fields = new Div(amount, firm, ask);
+        fields.addClassName("fs-asking");
+        add(fields, result);
+    }
+
+    private void ask() {
+        Optional<Money> most = read();
+        amount.setInvalid(most.isEmpty());
+        amount.setErrorMessage("Write an amount of zero or more, such as 900 " + currency);
+        most.ifPresent(m -> {
+            result.removeAll();
+            result.add(new Paragraph("Planning it again to see ..."));
+            UI ui = UI.getCurrent();
+            SpendingLimit limit = new SpendingLimit(m, Boolean.TRUE.equals(firm.getValue()));
+            seasons.compare(homestead, new Against.Limited(limit), found -> Listener.tell(ui, () -> show(found)));
+        });
+    }
+
+    private Optional<Money> read() {
+        String text = amount.getValue().strip().replace(",", "");
+        try {
+            Money read = Cash.parse(text.matches("[\\d.]+") ? text + " " + currency : text);
+            boolean usable =
+                    !read.isNegative() && read.getCurrency().getCurrencyCode().equals(currency);
+            return usable ? Optional.of(read) : Optional.empty();
+        } catch (UnitsFault e) {
+            // the field says what to write
+            return Optional.empty();
+        }
+    }
+
+    private void show(Compared found) {
+        result.removeAll();
+        switch (found) {
+            case Compared.Nothing nothing -> result.add(new Paragraph(nothing.why()));
+            case Compared.Plans plans -> result.add(new SideBySidePanel(plans));
+        }
+    }
+}
