@@ -68,6 +68,7 @@ final class BenchPower {
         row(
                 "what it would take for three days",
                 () -> 1 + Remedy.of(SYSTEM, trip, 30).size());
+        new BenchPowerRule(out).run();
         return Commands.DONE;
     }
 

@@ -14,7 +14,9 @@ final class Median {
         return sorted.isEmpty() ? TimedPlan.NONE : String.format(Locale.ROOT, format, of(sorted));
     }
 
-    private static double of(List<Double> sorted) {
+    /** @param measured at least one */
+    static double of(List<Double> measured) {
+        List<Double> sorted = measured.stream().sorted().toList();
         int middle = sorted.size() / 2;
         return sorted.size() % 2 == 1 ? sorted.get(middle) : (sorted.get(middle - 1) + sorted.get(middle)) / 2;
     }

@@ -132,7 +132,11 @@ final class PlanPrinter {
             String part = work.blocks() == 1
                     ? ""
                     : ", part " + work.block() + " of " + work.blocks() + (work.finishes() ? ", finishes" : "");
-            line("    %s: %s, %s%s", work.subproject(), work.name(), work.labour(), part);
+            String odds = work.weatherPercent() == null ? "" : ", weather fit on " + work.weatherPercent() + " %";
+            line("    %s: %s, %s%s%s", work.subproject(), work.name(), work.labour(), part, odds);
+            if (work.powerNote() != null) {
+                line("      %s", work.powerNote());
+            }
         }
     }
 

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param waits links between stages; cycles are refused by the planner with an {@link Obstacle}, not here
  * @param spending what may be spent in a month; null for no limit
  * @param former where the plan before had the stages; a start for the search, and what {@link Style#LEAST_CHANGE} keeps to
+ * @param odds of the weather, for stages that ask something of it; where nothing is said it is always fit,
+ *     and what is said of stages or dates that are not there does not matter
  */
 public record PlanningProblem(
         LocalDate statusDate,
@@ -31,7 +33,8 @@ public record PlanningProblem(
         List<Pin> pins,
         List<Tool> tools,
         @Nullable SpendingLimit spending,
-        List<Former> former) {
+        List<Former> former,
+        List<WeatherOdds> odds) {
 
     public PlanningProblem {
         trips = List.copyOf(trips);
@@ -43,6 +46,7 @@ public record PlanningProblem(
         pins = List.copyOf(pins);
         tools = List.copyOf(tools);
         former = List.copyOf(former);
+        odds = List.copyOf(odds);
         requireOrder(statusDate, trips);
         Set<String> subprojectIds = ids(subprojects, Subproject::id, "subproject");
         Set<String> stageIds = ids(stages, Stage::id, "stage");
@@ -67,6 +71,38 @@ public record PlanningProblem(
         site.stock().forEach(l -> known(l.material(), materialIds, "material", "stock", l.arrivedOn()));
         former.forEach(f -> known(f.stage(), stageIds, "stage", "the plan before, from", f.start()));
         ids(former, Former::stage, "stage in the plan before");
+    }
+
+    /** A problem in which the weather is always fit. */
+    public PlanningProblem(
+            LocalDate statusDate,
+            Style style,
+            List<Trip> trips,
+            List<Subproject> subprojects,
+            List<Stage> stages,
+            List<Wait> waits,
+            List<Material> materials,
+            List<DeliveryOffer> offers,
+            Site site,
+            List<Pin> pins,
+            List<Tool> tools,
+            @Nullable SpendingLimit spending,
+            List<Former> former) {
+        this(
+                statusDate,
+                style,
+                trips,
+                subprojects,
+                stages,
+                waits,
+                materials,
+                offers,
+                site,
+                pins,
+                tools,
+                spending,
+                former,
+                List.of());
     }
 
     /** The same in another style. */
@@ -119,6 +155,11 @@ public record PlanningProblem(
         return with(parts -> parts.spending = changed);
     }
 
+    /** The same with other odds of the weather. */
+    public PlanningProblem withOdds(List<WeatherOdds> changed) {
+        return with(parts -> parts.odds = changed);
+    }
+
     /** The same with other stages of a plan before. */
     public PlanningProblem withFormer(List<Former> changed) {
         return with(parts -> parts.former = changed);
@@ -145,6 +186,7 @@ public record PlanningProblem(
         public List<Tool> tools;
         public @Nullable SpendingLimit spending;
         public List<Former> former;
+        public List<WeatherOdds> odds;
 
         public Parts(PlanningProblem of) {
             statusDate = of.statusDate;
@@ -160,6 +202,7 @@ public record PlanningProblem(
             tools = of.tools;
             spending = of.spending;
             former = of.former;
+            odds = of.odds;
         }
 
         /** @throws IllegalArgumentException when its parts contradict each other */
@@ -177,7 +220,8 @@ public record PlanningProblem(
                     pins,
                     tools,
                     spending,
-                    former);
+                    former,
+                    odds);
         }
     }
 

@@ -29,6 +29,7 @@ import org.firmset.plan.Style;
 import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.Trip;
+import org.firmset.plan.WeatherOdds;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -42,6 +43,7 @@ public final class ProblemWriter {
     private final boolean byHeadLamp;
 
     private final PlannedPowerWriter power;
+    private final StageEnergy energy;
     private final List<List<OpenDay>> openTrips;
 
     private ProblemWriter(Homestead homestead, LocalDate statusDate) {
@@ -50,6 +52,7 @@ public final class ProblemWriter {
         climate = Climate.of(homestead.place());
         sky = SiteSky.of(homestead);
         power = new PlannedPowerWriter(homestead, sky);
+        energy = StageEnergy.of(homestead);
         byHeadLamp = homestead.stages().stream().anyMatch(s -> s.headLamp());
         openTrips = OpenCalendar.trips(homestead, statusDate);
     }
@@ -64,7 +67,7 @@ public final class ProblemWriter {
                 openTrips.stream().flatMap(List::stream).map(OpenDay::date).toList();
         List<Tool> tools = allDayTools();
         StageWriter stages = new StageWriter(
-                homestead, climate, sky, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
+                energy, climate, sky, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
         WaitWriter waits = new WaitWriter(homestead, climate, statusDate, siteDates);
         return new PlanningProblem(
                 statusDate,
@@ -86,7 +89,8 @@ public final class ProblemWriter {
                         .toList(),
                 tools,
                 spending(),
-                List.of());
+                List.of(),
+                odds(siteDates));
     }
 
     /** A tool that passes from hand to hand serves many stages in a day, so it holds none of them up. */
@@ -94,6 +98,16 @@ public final class ProblemWriter {
         return homestead.tools().stream()
                 .filter(t -> t.allDay())
                 .map(t -> new Tool(t.key(), t.name(), t.count()))
+                .toList();
+    }
+
+    private List<WeatherOdds> odds(List<LocalDate> siteDates) {
+        return homestead.stages().stream()
+                .flatMap(s -> siteDates.stream()
+                        .flatMap(date -> StageOdds.on(s, sky, date)
+                                .map(o ->
+                                        new WeatherOdds(s.key(), date, (int) Math.round(o.odds() * WeatherOdds.ALWAYS)))
+                                .stream()))
                 .toList();
     }
 

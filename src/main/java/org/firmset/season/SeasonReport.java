@@ -179,7 +179,15 @@ public record SeasonReport(
             int blocks,
 
             @Described("Keys of the tools.") List<String> tools,
-            @Described("What can hurt someone.") List<Hazard> hazards) {
+            @Described("What can hurt someone.") List<Hazard> hazards,
+
+            @Described("Percent of such dates on which the weather lets it go on; left out when it asks nothing of it.")
+            @Nullable
+            Integer weatherPercent,
+
+            @Described("Where power ends it for the day, how much is done and what is left; left out when it does not.")
+            @Nullable
+            String powerNote) {
         public WorkPart {
             tools = List.copyOf(tools);
             hazards = List.copyOf(hazards);

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.firmset.homestead.Conditions;
-import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Progress;
 import org.firmset.homestead.SeasonWindow;
 import org.firmset.homestead.Stage;
@@ -34,13 +33,13 @@ final class StageWriter {
 
     /** @param allDayTools keys of the tools that stay with one stage for a whole day */
     StageWriter(
-            Homestead homestead,
+            StageEnergy energy,
             Optional<Climate> climate,
             SiteSky sky,
             List<LocalDate> siteDates,
             Set<String> allDayTools) {
         this.sky = sky;
-        energy = StageEnergy.of(homestead);
+        this.energy = energy;
         this.climate = climate;
         this.siteDates = siteDates;
         this.allDayTools = allDayTools;

@@ -43,6 +43,8 @@ final class TripReportWriter {
     private final Map<String, org.firmset.homestead.Material> materials;
     private final DeliveryMoney deliveries;
     private final Charging charging;
+    private final PowerNotes powerNotes;
+    private final SiteSky sky;
     private int number;
 
     TripReportWriter(Homestead homestead, PlanningProblem problem, SeasonPlan plan, List<SeasonReport.WaitPart> waits) {
@@ -51,6 +53,8 @@ final class TripReportWriter {
         this.plan = plan;
         this.waits = waits;
         charging = new Charging(problem, plan.schedule());
+        powerNotes = new PowerNotes(homestead, problem, plan.schedule());
+        sky = SiteSky.of(homestead);
         deliveries = new DeliveryMoney(problem);
         blocksByDate = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::date));
         blocksByStage = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::stage));
@@ -153,7 +157,11 @@ final class TripReportWriter {
                 all.indexOf(block) + 1,
                 all.size(),
                 stage.tools(),
-                stage.hazards());
+                stage.hazards(),
+                StageOdds.on(stage, sky, block.date())
+                        .map(o -> (int) Math.round(o.odds() * 100))
+                        .orElse(null),
+                powerNotes.note(block).orElse(null));
     }
 
     /** In percent of what may be used at that hour of the trip. */

@@ -51,14 +51,20 @@ class DayCommandTest {
 
     @Test
     void work_that_the_battery_does_not_last_for_is_split() {
-        assertThat(day("--work", "water-cap-pour=16", "--work=water-wall=4", "--people", "2"))
+        assertThat(day("--work", "water-wall-fill=9.75", "--work=water-wall=4", "--people", "2"))
                 .isZero();
         assertThat(printed())
                 .contains("Shared by 2 people", "Work, the thirstiest first")
-                .containsPattern("Pour the cap +07:00 +15:00 +16 h")
-                .containsPattern(
-                        "Of 'Pour the cap' the battery allows [\\d.]+ h of labour today and [\\d.]+ h of labour"
-                                + " tomorrow.* It has to be done in one go, so this only shows what is missing\\.");
+                .containsPattern("Fill the cores of the wall +07:00 +11:5\\d +9.75 h")
+                .containsPattern("the battery allows \\d+ bags of Core fill grout, 80 lb today and \\d+ bags");
+    }
+
+    @Test
+    void what_has_to_be_done_in_one_go_is_not_split_but_shown() {
+        assertThat(day("--work", "water-cap-pour=22", "--people", "3")).isZero();
+        assertThat(printed())
+                .containsPattern("Of 'Pour the cap' the battery allows .* today and .* tomorrow.*")
+                .contains("It has to be done in one go, so this only shows what is missing.");
     }
 
     @ParameterizedTest

@@ -42,6 +42,7 @@ final class Alike {
         PlanningProblem.Parts draft = shared(before);
         Set<String> stages = Part.STAGES.keys(draft);
         draft.style = after.style();
+        draft.odds = after.odds();
         draft.former =
                 after.former().stream().filter(f -> stages.contains(f.stage())).toList();
         return draft.build();

@@ -22,7 +22,8 @@ public final class ProblemChanges {
 
     /**
      * Made one after the other in the {@linkplain #start start}, the changes give the problem after; made in the problem
-     * before, they give it but for its style and {@link PlanningProblem#former()}, which are no changes.
+     * before, they give it but for its style, {@link PlanningProblem#former()} and
+     * {@link PlanningProblem#odds()}, which are no changes.
      */
     public static List<ProblemChange> between(PlanningProblem before, PlanningProblem after) {
         return between(Pair.of(before, after));

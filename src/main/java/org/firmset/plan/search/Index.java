@@ -17,6 +17,10 @@ final class Index {
         return Objects.requireNonNull(numbers.get(name), () -> "name [" + name + "] is not known");
     }
 
+    boolean knows(String name) {
+        return numbers.containsKey(name);
+    }
+
     int size() {
         return numbers.size();
     }

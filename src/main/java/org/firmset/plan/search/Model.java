@@ -22,6 +22,7 @@ import org.firmset.plan.Subproject;
 import org.firmset.plan.Tool;
 import org.firmset.plan.ToolUse;
 import org.firmset.plan.Trip;
+import org.firmset.plan.WeatherOdds;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,6 +59,8 @@ final class Model {
     final int[] formerStart;
 
     final int[] formerFinish;
+    /** For each stage and site day how often in a thousand the weather is unfit; empty for stages that ask nothing of it. */
+    final int[][] unfit;
 
     final int[][] toolOf;
     final int[][] toolCount;
@@ -133,6 +136,7 @@ final class Model {
         allowed = allowedDays();
         formerStart = former(Former::start);
         formerFinish = former(Former::finish);
+        unfit = unfit();
         style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
         alone = new AloneOnBattery(this);
         linkStages();
@@ -182,6 +186,21 @@ final class Model {
         int[] result = new int[stageCount];
         Arrays.fill(result, NOT_PLANNED);
         problem.former().forEach(f -> result[stageIndex.of(f.stage())] = epoch(date.apply(f)));
+        return result;
+    }
+
+    private int[][] unfit() {
+        int[][] result = new int[stageCount][0];
+        for (WeatherOdds odds : problem.odds()) {
+            int d = dayFrom(epoch(odds.date()));
+            if (stageIndex.knows(odds.stage())
+                    && d < days.size()
+                    && days.get(d).date().equals(odds.date())) {
+                int s = stageIndex.of(odds.stage());
+                result[s] = result[s].length == 0 ? new int[days.size()] : result[s];
+                result[s][d] = WeatherOdds.ALWAYS - odds.permille();
+            }
+        }
         return result;
     }
 

@@ -4,7 +4,7 @@ import org.firmset.plan.Style;
 import org.firmset.plan.Totals;
 
 /** What a draft is worth; the smaller comes first. */
-record Score(int unplaced, long over, long first, long second, long third) implements Comparable<Score> {
+record Score(int unplaced, long over, long first, long second, long third, long unfit) implements Comparable<Score> {
 
     static Score of(Draft draft, Ledger ledger, Style style) {
         Model model = draft.model;
@@ -14,11 +14,12 @@ record Score(int unplaced, long over, long first, long second, long third) imple
         long cents = totals.cents();
         int unplaced = draft.unplaced.size();
         long over = ledger.overLimit();
+        long unfit = unfit(draft);
         return switch (style) {
-            case SOONEST -> new Score(unplaced, over, finishes, trips, cents);
-            case FEWEST_TRIPS -> new Score(unplaced, over, trips, finishes, cents);
-            case LEAST_MONEY -> new Score(unplaced, over, cents, finishes, trips);
-            case LEAST_CHANGE -> new Score(unplaced, over, changes(draft), finishes, trips);
+            case SOONEST -> new Score(unplaced, over, finishes, trips, cents, unfit);
+            case FEWEST_TRIPS -> new Score(unplaced, over, trips, finishes, cents, unfit);
+            case LEAST_MONEY -> new Score(unplaced, over, cents, finishes, trips, unfit);
+            case LEAST_CHANGE -> new Score(unplaced, over, changes(draft), finishes, trips, unfit);
         };
     }
 
@@ -29,6 +30,20 @@ record Score(int unplaced, long over, long first, long second, long third) imple
             int former = draft.model.formerFinish[s];
             if (former != Model.NOT_PLANNED && draft.isPlaced(s)) {
                 sum += Math.abs((long) draft.finishEpoch(s) - former);
+            }
+        }
+        return sum;
+    }
+
+    /** Over all blocks how often in a thousand the weather is unfit: between plans that are alike in all else better days win. */
+    private static long unfit(Draft draft) {
+        int[][] unfit = draft.model.unfit;
+        long sum = 0;
+        for (Placement placement : draft.placed()) {
+            if (unfit[placement.stage].length > 0) {
+                for (Block block : placement.blocks) {
+                    sum += unfit[placement.stage][block.day()];
+                }
             }
         }
         return sum;
@@ -56,6 +71,7 @@ record Score(int unplaced, long over, long first, long second, long third) imple
         int byOver = byUnplaced != 0 ? byUnplaced : Long.compare(over, other.over);
         int byFirst = byOver != 0 ? byOver : Long.compare(first, other.first);
         int bySecond = byFirst != 0 ? byFirst : Long.compare(second, other.second);
-        return bySecond != 0 ? bySecond : Long.compare(third, other.third);
+        int byThird = bySecond != 0 ? bySecond : Long.compare(third, other.third);
+        return byThird != 0 ? byThird : Long.compare(unfit, other.unfit);
     }
 }

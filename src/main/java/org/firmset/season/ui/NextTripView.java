@@ -152,7 +152,16 @@ class NextTripView extends SeasonPage {
                 ? ""
                 : ", part " + work.block() + " of " + work.blocks() + (work.finishes() ? ", which finishes it" : "");
         Anchor name = new Anchor("stages/" + work.stage(), work.name());
-        return new ListItem(name, new Span(" (" + work.subproject() + "), " + work.labour() + part));
+        String odds = work.weatherPercent() == null
+                ? ""
+                : ", the weather is fit for it on " + work.weatherPercent() + " % of such dates";
+        ListItem item = new ListItem(name, new Span(" (" + work.subproject() + "), " + work.labour() + part + odds));
+        if (work.powerNote() != null) {
+            Paragraph note = new Paragraph(work.powerNote());
+            note.addClassName("fs-figure-note");
+            item.add(note);
+        }
+        return item;
     }
 
     private static Section runs(Homestead homestead, SeasonReport.TripPart trip) {
