@@ -43,6 +43,7 @@ final class TripReportWriter {
     private final Map<String, org.firmset.homestead.Material> materials;
     private final DeliveryMoney deliveries;
     private final Charging charging;
+    private final WaterWords water;
     private int number;
 
     TripReportWriter(Homestead homestead, PlanningProblem problem, SeasonPlan plan, List<SeasonReport.WaitPart> waits) {
@@ -52,6 +53,7 @@ final class TripReportWriter {
         this.waits = waits;
         charging = new Charging(problem, plan.schedule());
         deliveries = new DeliveryMoney(problem);
+        water = new WaterWords(homestead, problem, plan.schedule());
         blocksByDate = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::date));
         blocksByStage = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::stage));
         for (GeneratorUse use : plan.schedule().generator()) {
@@ -61,7 +63,8 @@ final class TripReportWriter {
         plannedStages =
                 problem.stages().stream().collect(Collectors.toMap(org.firmset.plan.Stage::id, Function.identity()));
         subprojectNames = homestead.subprojects().stream().collect(Collectors.toMap(p -> p.key(), p -> p.name()));
-        materials = homestead.materials().stream().collect(Collectors.toMap(m -> m.key(), Function.identity()));
+        materials =
+                WaterWriter.materials(homestead).stream().collect(Collectors.toMap(m -> m.key(), Function.identity()));
     }
 
     List<SeasonReport.TripPart> trips() {
@@ -90,6 +93,7 @@ final class TripReportWriter {
                 runs.stream().map(r -> run(r, trip)).toList(),
                 made ? ready(since, trip.lastDate()) : List.of(),
                 batteryLow(trip),
+                water.of(trip),
                 Cash.ofCents(made ? cents(trip, runs) : 0, homestead.currency()));
     }
 
