@@ -27,6 +27,7 @@ import org.firmset.season.SeasonPlanner;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.TripLoads;
 import org.firmset.season.TripLoadsWriter;
+import org.firmset.season.WaterWriter;
 
 /** firmset loads FILE --trip N: what a trip carries, where each pack lies and what to buy, or what a change on the day means. */
 final class LoadsCommand {
@@ -112,9 +113,10 @@ final class LoadsCommand {
     }
 
     private static void known(Homestead homestead, String key) {
-        if (homestead.materials().stream().noneMatch(m -> m.key().equals(key))) {
+        List<Material> materials = WaterWriter.materials(homestead);
+        if (materials.stream().noneMatch(m -> m.key().equals(key))) {
             throw new NotUnderstood("'" + key + "' is no material; there are "
-                    + homestead.materials().stream().map(Material::key).collect(Collectors.joining(", ")));
+                    + materials.stream().map(Material::key).collect(Collectors.joining(", ")));
         }
     }
 

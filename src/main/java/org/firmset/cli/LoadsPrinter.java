@@ -34,12 +34,20 @@ final class LoadsPrinter {
         line("");
         table(SupplyWords.stock(loads));
         supplies.dryRoom(loads).ifPresent(this::line);
+        if (!loads.water().isEmpty()) {
+            line("");
+            line("Water");
+            loads.water().forEach(w -> line("  " + w));
+        }
         line("");
         line("Cautions");
         loads.own().stream()
                 .flatMap(r -> r.placement().cautions().stream())
                 .distinct()
                 .forEach(c -> line("  " + c));
+        if (!loads.water().isEmpty()) {
+            line("  " + Cautions.WATER);
+        }
         line("  " + Cautions.STANDING);
         return text.toString();
     }

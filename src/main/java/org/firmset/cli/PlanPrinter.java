@@ -3,6 +3,7 @@ package org.firmset.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.firmset.homestead.Cautions;
 import org.firmset.measure.Cash;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
@@ -27,6 +28,7 @@ final class PlanPrinter {
     String text() {
         heading();
         report.madeTrips().forEach(this::trip);
+        cautions();
         criticalPaths();
         slack();
         return text.toString();
@@ -83,6 +85,7 @@ final class PlanPrinter {
                 "TRIP %d  %s to %s, %s%s",
                 trip.number(), Dates.day(trip.firstDate()), Dates.date(trip.lastDate()), money(trip.cost()), power);
         trip.ready().forEach(r -> line("  ready: %s", r));
+        trip.water().forEach(w -> line("  water: %s", w));
         trip.runs().forEach(this::run);
         trip.days().forEach(this::day);
     }
@@ -137,6 +140,13 @@ final class PlanPrinter {
             if (work.powerNote() != null) {
                 line("      %s", work.powerNote());
             }
+        }
+    }
+
+    private void cautions() {
+        if (report.madeTrips().stream().anyMatch(t -> !t.water().isEmpty())) {
+            line("");
+            line("%s", Cautions.WATER);
         }
     }
 

@@ -8,6 +8,11 @@ public final class Cautions {
     public static final String STANDING =
             "General reminders only: local code, the engineer, the maker and licensed trades come first.";
 
+    /** Belongs beside what is said of stored water. */
+    public static final String WATER =
+            "Mix with clean water only, and read the maker's sheet for how much. Do not drink stored or roof water untreated;"
+                    + " bring drinking water besides. Local rules on collecting rain may apply.";
+
     private Cautions() {}
 
     /** One line for each hazard, in the order given, none twice. */

@@ -34,7 +34,8 @@ final class LoadChangeWords {
         this.homestead = homestead;
         this.schedule = schedule;
         this.trip = trip;
-        materials = homestead.materials().stream().collect(Collectors.toMap(Material::key, Function.identity()));
+        materials =
+                WaterWriter.materials(homestead).stream().collect(Collectors.toMap(Material::key, Function.identity()));
         stages = problem.stages().stream().collect(Collectors.toMap(Stage::id, Function.identity()));
     }
 

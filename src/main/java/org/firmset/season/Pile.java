@@ -23,16 +23,25 @@ final class Pile {
         this.material = material;
     }
 
+    /** Of a date to come too: those packs are not there before it. */
     void arrive(LocalDate date, int packs, boolean marked) {
         if (packs > 0) {
+            Deque<Lot> later = new ArrayDeque<>();
+            while (!lots.isEmpty() && lots.getLast().arrived().isAfter(date)) {
+                later.addFirst(lots.removeLast());
+            }
             lots.addLast(new Lot(date, packs, marked));
+            lots.addAll(later);
         }
     }
 
     /** Good packs on a date. */
     int good(LocalDate date) {
         takeGoneOff(date);
-        return lots.stream().mapToInt(Lot::packs).sum();
+        return lots.stream()
+                .filter(l -> !l.arrived().isAfter(date))
+                .mapToInt(Lot::packs)
+                .sum();
     }
 
     /** Takes away what has gone off by a date, and says how many packs that were. */
@@ -49,7 +58,7 @@ final class Pile {
         takeGoneOff(date);
         int taken = 0;
         int marked = 0;
-        while (taken < wanted && !lots.isEmpty()) {
+        while (taken < wanted && !lots.isEmpty() && !lots.getFirst().arrived().isAfter(date)) {
             Lot oldest = lots.removeFirst();
             int part = Math.min(oldest.packs(), wanted - taken);
             taken += part;

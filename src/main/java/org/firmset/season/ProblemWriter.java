@@ -45,6 +45,7 @@ public final class ProblemWriter {
     private final PlannedPowerWriter power;
     private final StageEnergy energy;
     private final List<List<OpenDay>> openTrips;
+    private final Optional<WaterWriter> water;
 
     private ProblemWriter(Homestead homestead, LocalDate statusDate) {
         this.homestead = Needs.reckoned(homestead);
@@ -55,6 +56,7 @@ public final class ProblemWriter {
         energy = StageEnergy.of(homestead);
         byHeadLamp = homestead.stages().stream().anyMatch(s -> s.headLamp());
         openTrips = OpenCalendar.trips(homestead, statusDate);
+        water = WaterWriter.of(homestead);
     }
 
     /** @param homestead one without faults */
@@ -67,7 +69,7 @@ public final class ProblemWriter {
                 openTrips.stream().flatMap(List::stream).map(OpenDay::date).toList();
         List<Tool> tools = allDayTools();
         StageWriter stages = new StageWriter(
-                energy, climate, sky, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()));
+                energy, climate, sky, siteDates, tools.stream().map(Tool::id).collect(Collectors.toSet()), water);
         WaitWriter waits = new WaitWriter(homestead, climate, statusDate, siteDates);
         return new PlanningProblem(
                 statusDate,
@@ -78,7 +80,7 @@ public final class ProblemWriter {
                         .toList(),
                 homestead.stages().stream().map(stages::write).toList(),
                 homestead.waits().stream().map(waits::write).toList(),
-                homestead.materials().stream().map(this::material).toList(),
+                WaterWriter.materials(homestead).stream().map(this::material).toList(),
                 homestead.suppliers().stream()
                         .filter(s -> s.delivery() != null && !s.prices().isEmpty())
                         .map(this::offer)
@@ -224,9 +226,11 @@ public final class ProblemWriter {
     }
 
     private Site site() {
-        List<StockLot> stock = homestead.stock().stream()
-                .map(l -> new StockLot(l.material(), l.packs(), l.since()))
-                .toList();
+        List<StockLot> stock = new ArrayList<>();
+        homestead.stock().forEach(l -> stock.add(new StockLot(l.material(), l.packs(), l.since())));
+        List<LocalDate> firstDates =
+                openTrips.stream().map(days -> days.getFirst().date()).toList();
+        water.ifPresent(w -> stock.addAll(w.stock(statusDate, firstDates)));
         long dry = millilitres(homestead.storage().dryVolume());
         return new Site(dry, power.supply(), stock);
     }

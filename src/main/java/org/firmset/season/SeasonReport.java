@@ -136,11 +136,15 @@ public record SeasonReport(
             @Described("Lowest charge of the battery in percent of what may be used; left out without power.") @Nullable
             Integer batteryLowPercent,
 
+            @Described("Water its work takes and where it comes from, in words.")
+            List<String> water,
+
             @Described("What it costs, runs included.") Money cost) {
         public TripPart {
             days = List.copyOf(days);
             runs = List.copyOf(runs);
             ready = List.copyOf(ready);
+            water = List.copyOf(water);
         }
 
         public boolean made() {

@@ -30,19 +30,25 @@ final class StageWriter {
     private final StageEnergy energy;
     private final List<LocalDate> siteDates;
     private final Set<String> allDayTools;
+    private final Optional<WaterWriter> water;
 
-    /** @param allDayTools keys of the tools that stay with one stage for a whole day */
+    /**
+     * @param allDayTools keys of the tools that stay with one stage for a whole day
+     * @param water empty when it is not reckoned with
+     */
     StageWriter(
             StageEnergy energy,
             Optional<Climate> climate,
             SiteSky sky,
             List<LocalDate> siteDates,
-            Set<String> allDayTools) {
+            Set<String> allDayTools,
+            Optional<WaterWriter> water) {
         this.sky = sky;
         this.energy = energy;
         this.climate = climate;
         this.siteDates = siteDates;
         this.allDayTools = allDayTools;
+        this.water = water;
     }
 
     org.firmset.plan.Stage write(Stage stage) {
@@ -77,7 +83,7 @@ final class StageWriter {
         return hours == null ? otherwise : hours.quarters();
     }
 
-    private static List<Need> needsLeft(Stage stage, int done) {
+    private List<Need> needsLeft(Stage stage, int done) {
         List<Need> left = new ArrayList<>();
         for (org.firmset.homestead.Need need : stage.needs()) {
             Need whole = new Need(need.material(), need.packs());
@@ -86,6 +92,7 @@ final class StageWriter {
                 left.add(new Need(need.material(), packs));
             }
         }
+        water.flatMap(w -> w.need(stage, stage.labour().quarters() - done)).ifPresent(left::add);
         return left;
     }
 

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes what a plan buys when. Each material comes from the cheapest supplier with a price, the first of equally cheap ones,
- * as the planner counts its cost; a delivery is bought from who delivers.
+ * as the planner counts its cost; a delivery is bought from who delivers. Water is filled in before leaving, not bought.
  */
 public final class SuppliesWriter {
     private final Homestead homestead;
@@ -68,7 +68,9 @@ public final class SuppliesWriter {
 
     private SeasonSupplies.RunList list(Run run) {
         Map<String, Integer> packs = new LinkedHashMap<>();
-        run.loads().forEach(load -> packs.merge(load.material(), load.packs(), Integer::sum));
+        run.loads().stream()
+                .filter(load -> !load.material().equals(WaterWriter.ID))
+                .forEach(load -> packs.merge(load.material(), load.packs(), Integer::sum));
         List<SeasonSupplies.Stop> stops = new ArrayList<>();
         for (Supplier supplier : homestead.suppliers()) {
             List<SeasonSupplies.Line> lines = new ArrayList<>();

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param brought deliveries, in order
  * @param stock one for each material that is on site before, during or after the trip
  * @param dryRoom null when there is none
+ * @param water what its work takes and where it comes from, in words; empty without
  */
 public record TripLoads(
         String trip,
@@ -30,11 +31,13 @@ public record TripLoads(
         List<BroughtRun> brought,
         Fewest fewest,
         List<Stock> stock,
-        @Nullable DryRoom dryRoom) {
+        @Nullable DryRoom dryRoom,
+        List<String> water) {
     public TripLoads {
         own = List.copyOf(own);
         brought = List.copyOf(brought);
         stock = List.copyOf(stock);
+        water = List.copyOf(water);
     }
 
     /**

@@ -55,7 +55,8 @@ public final class TripLoadsWriter {
                 .findFirst()
                 .orElseThrow();
         work = new TripWork(problem, schedule);
-        materials = homestead.materials().stream().collect(Collectors.toMap(Material::key, Function.identity()));
+        materials =
+                WaterWriter.materials(homestead).stream().collect(Collectors.toMap(Material::key, Function.identity()));
         firstUses = TripCargo.uses(problem, schedule, work, trip).stream()
                 .collect(Collectors.toMap(TripCargo.OwnUse::material, Function.identity(), (first, later) -> first));
         stages = homestead.stages().stream().collect(Collectors.toMap(s -> s.key(), s -> s.name()));
@@ -98,7 +99,8 @@ public final class TripLoadsWriter {
                 brought,
                 fewest(runs),
                 stock.lines(),
-                stock.dryRoom());
+                stock.dryRoom(),
+                part.water());
     }
 
     private TripLoads.BroughtRun brought(Run run, SeasonReport.RunPart about) {

@@ -45,6 +45,7 @@ final class TripReportWriter {
     private final Charging charging;
     private final PowerNotes powerNotes;
     private final SiteSky sky;
+    private final WaterWords water;
     private int number;
 
     TripReportWriter(Homestead homestead, PlanningProblem problem, SeasonPlan plan, List<SeasonReport.WaitPart> waits) {
@@ -56,6 +57,7 @@ final class TripReportWriter {
         powerNotes = new PowerNotes(homestead, problem, plan.schedule());
         sky = SiteSky.of(homestead);
         deliveries = new DeliveryMoney(problem);
+        water = new WaterWords(homestead, problem, plan.schedule());
         blocksByDate = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::date));
         blocksByStage = plan.schedule().blocks().stream().collect(Collectors.groupingBy(WorkBlock::stage));
         for (GeneratorUse use : plan.schedule().generator()) {
@@ -65,7 +67,8 @@ final class TripReportWriter {
         plannedStages =
                 problem.stages().stream().collect(Collectors.toMap(org.firmset.plan.Stage::id, Function.identity()));
         subprojectNames = homestead.subprojects().stream().collect(Collectors.toMap(p -> p.key(), p -> p.name()));
-        materials = homestead.materials().stream().collect(Collectors.toMap(m -> m.key(), Function.identity()));
+        materials =
+                WaterWriter.materials(homestead).stream().collect(Collectors.toMap(m -> m.key(), Function.identity()));
     }
 
     List<SeasonReport.TripPart> trips() {
@@ -94,6 +97,7 @@ final class TripReportWriter {
                 runs.stream().map(r -> run(r, trip)).toList(),
                 made ? ready(since, trip.lastDate()) : List.of(),
                 batteryLow(trip),
+                water.of(trip),
                 Cash.ofCents(made ? cents(trip, runs) : 0, homestead.currency()));
     }
 

@@ -33,7 +33,8 @@ final class TripStock {
         this.trip = trip;
         uses = work.uses();
         supplies = SuppliesWriter.write(homestead, season);
-        materials = homestead.materials().stream().collect(Collectors.toMap(Material::key, Function.identity()));
+        materials =
+                WaterWriter.materials(homestead).stream().collect(Collectors.toMap(Material::key, Function.identity()));
         planned = problem.materials().stream()
                 .collect(Collectors.toMap(org.firmset.plan.Material::id, Function.identity()));
         stages = homestead.stages().stream().collect(Collectors.toMap(Stage::key, Stage::name));

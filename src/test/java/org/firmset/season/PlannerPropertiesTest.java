@@ -54,6 +54,25 @@ class PlannerPropertiesTest {
     }
 
     @Test
+    void tank_and_cans_never_owe_water(TestInfo test) {
+        always(
+                test,
+                forEveryPlan((problem, plan) -> TripWaterWriter.of(problem, plan.schedule())
+                        .forEach((trip, water) -> {
+                            assertThat(water.cansAfter()).as(trip).isNotNegative();
+                            assertThat(water.tankBefore() + water.cansBefore() + water.brought() - water.used())
+                                    .as(trip)
+                                    .isEqualTo(water.tankAfter() + water.cansAfter());
+                        })));
+        assertThat(TRIALS.stream()
+                        .flatMap(t -> t.plan(Style.SOONEST).stream()
+                                .map(p -> TripWaterWriter.of(t.problem(Style.SOONEST), p.schedule())))
+                        .filter(trips -> trips.values().stream().anyMatch(w -> w.brought() > 0)))
+                .as("homesteads to which water is carried")
+                .hasSizeGreaterThan(COUNT / 50);
+    }
+
+    @Test
     void no_plan_of_any_style_beats_a_bound(TestInfo test) {
         always(
                 test,

@@ -30,7 +30,7 @@ public record RandomHomestead(long seed, Homestead homestead, LocalDate statusDa
         Size size = Size.by(dice);
         LocalDate seasonStart = dice.date(EARLIEST_SEASON, 0, 120);
         LocalDate statusDate = dice.chance(75) ? seasonStart.minusDays(dice.between(0, 20)) : seasonStart.plusDays(9);
-        Homestead homestead = homestead(dice, size, seasonStart, statusDate);
+        Homestead homestead = RandomWater.added(homestead(dice, size, seasonStart, statusDate), seed);
         assertThat(HomesteadRules.faults(homestead))
                 .as("faults of the homestead made from seed %d", seed)
                 .isEmpty();

@@ -17,6 +17,7 @@ import org.firmset.plan.Run;
 import org.firmset.plan.RunKind;
 import org.firmset.season.DeliveryMoney;
 import org.firmset.season.PlannedSeason;
+import org.firmset.season.WaterWriter;
 import org.firmset.spend.Allocation;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.Outstanding;
@@ -71,8 +72,12 @@ final class PacksAhead {
         return Objects.requireNonNull(suppliers.get(run.offer()));
     }
 
+    /** Water costs nothing. */
     private void buy(Brought packs) {
         Run run = packs.run();
+        if (packs.material().equals(WaterWriter.ID)) {
+            return;
+        }
         boolean comes = run.kind() == RunKind.DELIVERY;
         Optional<Pricing.Pack> price = pricing.of(packs.material(), comes ? run.offer() : null);
         if (price.isEmpty()) {

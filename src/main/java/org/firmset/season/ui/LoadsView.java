@@ -93,6 +93,9 @@ class LoadsView extends SeasonPage {
             add(new DayChangePanel(planned, loads));
         }
         add(onSite(loads, supplies));
+        if (!loads.water().isEmpty()) {
+            add(WaterSection.of(loads.water()));
+        }
         opened().ifPresent(id -> haulOrBring(id, planned, loads));
         add(cautions(loads));
     }

@@ -73,6 +73,7 @@ class NextTripView extends SeasonPage {
                 work(trip),
                 runs(homestead, trip),
                 power(trip),
+                water(trip),
                 tools(homestead, trip),
                 money(report, trip),
                 cautions(trip));
@@ -222,6 +223,12 @@ class NextTripView extends SeasonPage {
                 list,
                 new Paragraph("Leave with the battery full; it goes down to %d %% of what may be used."
                         .formatted(trip.batteryLowPercent())));
+    }
+
+    private static Section water(SeasonReport.TripPart trip) {
+        return trip.water().isEmpty()
+                ? section("Water", new Paragraph("The stages of this trip name no water."))
+                : WaterSection.of(trip.water());
     }
 
     private static Section tools(Homestead homestead, SeasonReport.TripPart trip) {

@@ -125,6 +125,13 @@ class SupplyRulesTest {
         }
 
         @Test
+        void use_before_the_date_on_which_stock_comes_by_itself() {
+            slabOfCement().stock("cement", 3, "2027-05-02");
+            breaksOnlySupplies(schedule().block("slab", "2027-05-01", 8), "[Cement]", "2027-05-01", "only 0");
+            keepsEveryRule(problem, schedule().block("slab", "2027-05-02", 8));
+        }
+
+        @Test
         void use_the_day_before_the_run_arrives() {
             slabOfCement();
             breaksOnlySupplies(
