@@ -32,6 +32,9 @@ import org.jspecify.annotations.Nullable;
  * homestead with that amount, and a plan that is known and passes need not be looked for again.
  */
 public final class MorePowerFinder {
+    /** It starts from a plan that is as good as can be, so a short look is enough. */
+    private static final Effort AGAIN = new Effort(100, 1);
+
     private static final BigDecimal KILO = BigDecimal.valueOf(1000);
 
     private final Planner planner = new ConstructivePlanner();
@@ -120,7 +123,7 @@ public final class MorePowerFinder {
         }
         List<SeasonPlan> all = new ArrayList<>(known);
         all.removeIf(p -> !passes(problem, p));
-        planned(problem, Effort.NORMAL).ifPresent(all::add);
+        planned(problem, AGAIN).ifPresent(all::add);
         return all.stream().min((a, b) -> rank(a).compareTo(rank(b)));
     }
 
