@@ -15,7 +15,7 @@ public final class Commands {
               (no command)                build when needed and start; says the address to open
               plan FILE [OPTIONS]         plan the season of a homestead file and print it trip by trip
               why FILE QUESTION           plan it again to answer: finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD,
-                                          deliveries SUPPLIER, styles, compare STYLE
+                                          deliveries SUPPLIER, styles, compare STYLE, power
               loads FILE --trip N         plan it and print what trip N carries: where each pack lies, limits, shopping list
               day FILE --date D           print what a date can hold: light, sun, odds of the weather, the battery by the hour
               spend FILE [OPTIONS]        plan it and print where the money went, what comes when and where it will end

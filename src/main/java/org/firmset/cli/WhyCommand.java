@@ -17,10 +17,14 @@ import org.firmset.plan.Style;
 import org.firmset.season.Answers;
 import org.firmset.season.Compared;
 import org.firmset.season.Comparing;
+import org.firmset.season.MorePower;
+import org.firmset.season.MorePowerFinder;
+import org.firmset.season.MorePowerWords;
 import org.firmset.season.PlannedSeason;
 import org.firmset.season.Question;
 import org.firmset.season.SeasonPlanner;
 import org.firmset.season.SeasonReport;
+import org.firmset.season.WordTable;
 
 /** firmset why FILE ...: answers a question about the plan of a homestead file by planning it again. */
 final class WhyCommand {
@@ -39,7 +43,7 @@ final class WhyCommand {
         List<String> words = options.words();
         if (words.size() < 2) {
             throw new NotUnderstood("name a homestead file and a question: finish SUBPROJECT, stage STAGE, trip"
-                    + " YYYY-MM-DD, deliveries SUPPLIER, styles, or compare STYLE");
+                    + " YYYY-MM-DD, deliveries SUPPLIER, styles, power, or compare STYLE");
         }
         Path file = Path.of(words.getFirst());
         return switch (PlanCommand.read(file)) {
@@ -54,10 +58,25 @@ final class WhyCommand {
         return switch (new SeasonPlanner().plan(homestead, today, style, EFFORT)) {
             case SeasonPlanner.Result.NoPlan noPlan -> plans.noPlan(noPlan.obstacles());
             case SeasonPlanner.Result.Planned planned ->
-                words.getFirst().equals("compare")
-                        ? compare(homestead, planned.season(), words.size() > 1 ? words.get(1) : "")
-                        : answer(planned.season(), words);
+                switch (words.getFirst()) {
+                    case "compare" -> compare(homestead, planned.season(), words.size() > 1 ? words.get(1) : "");
+                    case "power" -> morePower(homestead, planned.season());
+                    default -> answer(planned.season(), words);
+                };
         };
+    }
+
+    private int morePower(Homestead homestead, PlannedSeason season) {
+        MorePower answer = MorePowerFinder.find(homestead, season, new Stop());
+        MorePowerWords.sentences(answer).forEach(out::println);
+        if (answer instanceof MorePower.Limiting limiting) {
+            WordTable table = MorePowerWords.table(limiting);
+            if (!table.rows().isEmpty()) {
+                out.print("\n" + TablePrinter.text(table) + "\n");
+            }
+            MorePowerWords.notes(limiting).forEach(out::println);
+        }
+        return Commands.DONE;
     }
 
     private int compare(Homestead homestead, PlannedSeason season, String word) {
@@ -98,7 +117,7 @@ final class WhyCommand {
             default ->
                 throw new NotUnderstood("'" + words.getFirst()
                         + "' is no question; write finish SUBPROJECT, stage STAGE, trip YYYY-MM-DD, deliveries SUPPLIER,"
-                        + " styles, or compare STYLE");
+                        + " styles, power, or compare STYLE");
         };
     }
 

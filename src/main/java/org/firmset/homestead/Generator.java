@@ -31,4 +31,9 @@ public record Generator(
     public Generator {
         litresPerKilowattHour = litresPerKilowattHour == null ? null : Measured.normal(litresPerKilowattHour);
     }
+
+    /** The same, running longer or shorter. */
+    public Generator withHoursPerDay(Hours changed) {
+        return new Generator(power, changed, costPerKilowattHour, litresPerKilowattHour, fromHour);
+    }
 }

@@ -71,7 +71,7 @@ public record Homestead(
 
     /** The same with other stages. */
     public Homestead withStages(List<Stage> changed) {
-        return with(place, changed, takeoffs, spendingLimit);
+        return with(place, changed, takeoffs, power, spendingLimit);
     }
 
     /** The vehicle the trips are made with; empty when it names one that is not there. */
@@ -86,17 +86,22 @@ public record Homestead(
 
     /** The same at another place, or the same place told otherwise. */
     public Homestead withPlace(Place changed) {
-        return with(changed, stages, takeoffs, spendingLimit);
+        return with(changed, stages, takeoffs, power, spendingLimit);
     }
 
     /** The same with other takeoffs. */
     public Homestead withTakeoffs(List<Takeoff> changed) {
-        return with(place, stages, changed, spendingLimit);
+        return with(place, stages, changed, power, spendingLimit);
+    }
+
+    /** The same with other power; null for none. */
+    public Homestead withPower(@Nullable PowerKit changed) {
+        return with(place, stages, takeoffs, changed, spendingLimit);
     }
 
     /** The same with another limit to what is spent in a month; null for none. */
     public Homestead withSpendingLimit(@Nullable SpendingLimit changed) {
-        return with(place, stages, takeoffs, changed);
+        return with(place, stages, takeoffs, power, changed);
     }
 
     /** How budgets are reckoned, also where nothing is written of it. */
@@ -105,7 +110,11 @@ public record Homestead(
     }
 
     private Homestead with(
-            Place newPlace, List<Stage> newStages, List<Takeoff> newTakeoffs, @Nullable SpendingLimit newLimit) {
+            Place newPlace,
+            List<Stage> newStages,
+            List<Takeoff> newTakeoffs,
+            @Nullable PowerKit newPower,
+            @Nullable SpendingLimit newLimit) {
         return new Homestead(
                 name,
                 units,
@@ -122,7 +131,7 @@ public record Homestead(
                 tools,
                 vehicles,
                 trailers,
-                power,
+                newPower,
                 newLimit,
                 budgeting,
                 storage,

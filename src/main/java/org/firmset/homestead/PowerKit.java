@@ -6,6 +6,7 @@ import org.firmset.measure.Energy;
 import org.firmset.measure.Measured;
 import org.firmset.measure.Power;
 import org.firmset.measure.Temperature;
+import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 @Described("Battery and panels on site.")
@@ -84,9 +85,52 @@ public record PowerKit(
                 least = "1",
                 most = "50")
         @Nullable
-        Integer poorDayPercent) {
+        Integer poorDayPercent,
+
+        @Described("What a kilowatt-hour more of battery would cost; left out when not known.") @Nullable
+        Money batteryPerKilowattHour,
+
+        @Described("What a kilowatt more of panels would cost, with what carries them; left out when not known.")
+        @Nullable
+        Money panelsPerKilowatt) {
     public PowerKit {
         panelTilt = panelTilt == null ? null : Measured.normal(panelTilt);
         panelDirection = panelDirection == null ? null : Measured.normal(panelDirection);
+    }
+
+    /** The same with another battery. */
+    public PowerKit withCapacity(Energy changed) {
+        return with(changed, panels, generator);
+    }
+
+    /** The same with other panels. */
+    public PowerKit withPanels(Power changed) {
+        return with(capacity, changed, generator);
+    }
+
+    /** The same with another generator; null for none. */
+    public PowerKit withGenerator(@Nullable Generator changed) {
+        return with(capacity, panels, changed);
+    }
+
+    private PowerKit with(Energy newCapacity, Power newPanels, @Nullable Generator newGenerator) {
+        return new PowerKit(
+                newCapacity,
+                floorPercent,
+                newPanels,
+                yieldPercent,
+                newGenerator,
+                kind,
+                chargePercent,
+                dischargePercent,
+                leastChargeTemperature,
+                inverter,
+                baseLoad,
+                panelTilt,
+                panelDirection,
+                between,
+                poorDayPercent,
+                batteryPerKilowattHour,
+                panelsPerKilowatt);
     }
 }

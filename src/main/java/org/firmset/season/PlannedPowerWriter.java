@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.firmset.homestead.BetweenTrips;
 import org.firmset.homestead.Homestead;
+import org.firmset.measure.Cash;
 import org.firmset.plan.DayPower;
 import org.firmset.plan.PowerSupply;
 import org.firmset.plan.Trip;
@@ -23,20 +24,25 @@ final class PlannedPowerWriter {
     private final Optional<SitePower> power;
     private final long baseWatts;
     private final boolean leftOut;
+    /** As written: litres need not be known for it. */
+    private final long fuelCents;
 
     PlannedPowerWriter(Homestead homestead, SiteSky sky) {
         this.sky = sky;
         power = SitePower.of(homestead);
         baseWatts = power.map(p -> up(p.system().inverter().fromBattery(p.baseWatts())))
                 .orElse(0L);
+        fuelCents = homestead.power() == null || homestead.power().generator() == null
+                ? 0
+                : Cash.cents(homestead.power().generator().costPerKilowattHour());
         leftOut = homestead.power() != null && homestead.power().between() == BetweenTrips.PANELS_LEFT_OUT;
     }
 
     PowerSupply supply() {
-        return power.map(SitePower::system).map(PlannedPowerWriter::supply).orElse(PowerSupply.NONE);
+        return power.map(SitePower::system).map(this::supply).orElse(PowerSupply.NONE);
     }
 
-    private static PowerSupply supply(PowerSystem system) {
+    private PowerSupply supply(PowerSystem system) {
         Battery battery = system.battery();
         return new PowerSupply(
                 down(battery.capacityWattHours()),
@@ -45,13 +51,10 @@ final class PlannedPowerWriter {
                 generator(system.generator()));
     }
 
-    private static PowerSupply.Generator generator(Generator generator) {
+    private PowerSupply.Generator generator(Generator generator) {
         long watts = down(generator.ratedWatts());
         return new PowerSupply.Generator(
-                watts,
-                watts * generator.mostMinutes() / HOUR,
-                generator.from().getHour(),
-                Math.round(generator.cost(1000) * 100));
+                watts, watts * generator.mostMinutes() / HOUR, generator.from().getHour(), fuelCents);
     }
 
     /** @param lostHours site hours that the drive takes of the morning */

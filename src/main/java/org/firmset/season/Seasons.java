@@ -156,7 +156,8 @@ public class Seasons {
     public void ask(UUID homestead, Question question, Consumer<List<String>> answered) {
         inBackground(
                 homestead,
-                (season, stop) -> Answers.to(question, season, Optional.ofNullable(earlier.get(homestead)), stop),
+                (planned, stop) ->
+                        Answers.to(question, planned.season(), Optional.ofNullable(earlier.get(homestead)), stop),
                 List::of,
                 answered);
     }
@@ -165,8 +166,17 @@ public class Seasons {
     public void compare(UUID homestead, Against against, Consumer<Compared> answered) {
         inBackground(
                 homestead,
-                (season, stop) -> compared(homestead, against, season, stop),
+                (planned, stop) -> compared(homestead, against, planned.season(), stop),
                 Compared.Nothing::new,
+                answered);
+    }
+
+    /** Finds what more power would bring the plan as it is shown, as a question is answered. */
+    public void morePower(UUID homestead, Consumer<MorePower> answered) {
+        inBackground(
+                homestead,
+                (planned, stop) -> MorePowerFinder.find(planned.homestead(), planned.season(), stop),
+                MorePower.Nothing::new,
                 answered);
     }
 
@@ -208,7 +218,7 @@ public class Seasons {
 
     private <T> void inBackground(
             UUID homestead,
-            BiFunction<PlannedSeason, Stop, T> work,
+            BiFunction<PlannedHomestead, Stop, T> work,
             Function<String, T> otherwise,
             Consumer<T> answered) {
         Stop stop = new Stop();
@@ -220,13 +230,13 @@ public class Seasons {
     }
 
     private <T> T answer(
-            UUID homestead, BiFunction<PlannedSeason, Stop, T> work, Function<String, T> otherwise, Stop stop) {
+            UUID homestead, BiFunction<PlannedHomestead, Stop, T> work, Function<String, T> otherwise, Stop stop) {
         PlannedHomestead planned = latest.get(homestead);
         if (planned == null) {
             return otherwise.apply(NOT_YET);
         }
         try {
-            T answer = work.apply(planned.season(), stop);
+            T answer = work.apply(planned, stop);
             return stop.isStopped() ? otherwise.apply("Another question came before the answer. Ask again.") : answer;
         } catch (RuntimeException e) {
             LOG.error("A question about the plan of homestead {} was not answered", homestead, e);

@@ -97,6 +97,12 @@ class CommandsTest {
     }
 
     @Test
+    void whatMorePowerWouldBringIsAnsweredAlsoWhereThereIsNone() {
+        assertThat(run("why", SMALL, "power", "--date", "2027-03-01")).isZero();
+        assertThat(printed()).contains("There is no power on site that there could be more of.");
+    }
+
+    @Test
     void aPlanIsNotSetBesideItself() {
         assertThat(run("why", SMALL, "compare", "soonest", "--date", "2027-03-01"))
                 .isEqualTo(2);

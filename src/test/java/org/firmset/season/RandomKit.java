@@ -162,6 +162,8 @@ record RandomKit(
                 null,
                 null,
                 BetweenTrips.CHARGED_AT_HOME,
+                null,
+                null,
                 null);
     }
 

@@ -2,7 +2,10 @@ package org.firmset.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
+import org.firmset.plan.PlanningProblem;
+import org.firmset.plan.Style;
 import org.firmset.trade.power.Battery;
 import org.firmset.trade.power.ColdShare;
 import org.firmset.trade.power.Generator;
@@ -41,5 +44,12 @@ class SitePowerTest {
                         , "generator": {"power": "2 kW", "hoursPerDay": "6 h", "costPerKilowattHour": "0.60 USD",
                           "fromHour": 22}""", "")).orElseThrow();
         assertThat(power.system().generator().mostMinutes()).isEqualTo(120);
+    }
+
+    @Test
+    void fuel_costs_the_plan_what_is_written_even_where_its_litres_are_not_known() {
+        PlanningProblem problem = ProblemWriter.write(SunnySite.with("""
+                        , "generator": {"power": "2 kW", "hoursPerDay": "6 h", "costPerKilowattHour": "0.60 USD"}""", ""), LocalDate.of(2027, 3, 1), Style.SOONEST);
+        assertThat(problem.site().generatorCentsPerKilowattHour()).isEqualTo(60);
     }
 }

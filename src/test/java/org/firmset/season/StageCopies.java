@@ -1,9 +1,13 @@
 package org.firmset.season;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
+import org.firmset.homestead.ToolTime;
+import org.firmset.measure.Energy;
 import org.firmset.measure.Hours;
+import org.jspecify.annotations.Nullable;
 
 /** Homesteads in which one stage is another. */
 final class StageCopies {
@@ -16,14 +20,20 @@ final class StageCopies {
     }
 
     static Stage withCrew(Stage stage, int crew) {
-        return with(stage, stage.labour(), crew);
+        return with(stage, stage.labour(), crew, stage.energyPerHour(), stage.toolTimes());
     }
 
     static Stage withLabour(Stage stage, Hours labour) {
-        return with(stage, labour, stage.crew());
+        return with(stage, labour, stage.crew(), stage.energyPerHour(), stage.toolTimes());
     }
 
-    private static Stage with(Stage s, Hours labour, int crew) {
+    /** Drawing this for each hour of its labour, whatever its tools draw. */
+    static Stage withDraw(Stage stage, Energy perHour) {
+        return with(stage, stage.labour(), stage.crew(), perHour, List.of());
+    }
+
+    private static Stage with(
+            Stage s, Hours labour, int crew, @Nullable Energy energyPerHour, List<ToolTime> toolTimes) {
         return new Stage(
                 s.key(),
                 s.name(),
@@ -33,7 +43,7 @@ final class StageCopies {
                 s.layout(),
                 s.leastBlock(),
                 s.mostPerDay(),
-                s.energyPerHour(),
+                energyPerHour,
                 s.tools(),
                 s.season(),
                 s.notBefore(),
@@ -43,7 +53,7 @@ final class StageCopies {
                 s.hazards(),
                 s.progress(),
                 s.note(),
-                s.toolTimes(),
+                toolTimes,
                 s.headLamp(),
                 s.water());
     }

@@ -243,4 +243,14 @@ class HomesteadRow {
     Money money(BigDecimal amount) {
         return Cash.of(amount, currency);
     }
+
+    @Nullable
+    BigDecimal amountOrNull(@Nullable Money money) {
+        return money == null ? null : amount(money);
+    }
+
+    @Nullable
+    Money moneyOrNull(@Nullable BigDecimal amount) {
+        return amount == null ? null : money(amount);
+    }
 }

@@ -40,7 +40,11 @@ record PowerColumns(
         @Column(name = "between_trips") @Enumerated(EnumType.STRING)
         BetweenTrips between,
 
-        @Column(name = "poor_day_percent") @Nullable Integer poorDayPercent) {
+        @Column(name = "poor_day_percent") @Nullable Integer poorDayPercent,
+
+        @Column(name = "battery_price_per_kwh") @Nullable BigDecimal batteryPerKilowattHour,
+
+        @Column(name = "panels_price_per_kw") @Nullable BigDecimal panelsPerKilowatt) {
 
     static @Nullable PowerColumns of(@Nullable PowerKit kit, HomesteadRow homestead) {
         return kit == null
@@ -60,7 +64,9 @@ record PowerColumns(
                         kit.panelTilt(),
                         kit.panelDirection(),
                         kit.between(),
-                        kit.poorDayPercent());
+                        kit.poorDayPercent(),
+                        homestead.amountOrNull(kit.batteryPerKilowattHour()),
+                        homestead.amountOrNull(kit.panelsPerKilowatt()));
     }
 
     PowerKit toRecord(HomesteadRow homestead) {
@@ -79,6 +85,8 @@ record PowerColumns(
                 panelTilt,
                 panelDirection,
                 between,
-                poorDayPercent);
+                poorDayPercent,
+                homestead.moneyOrNull(batteryPerKilowattHour),
+                homestead.moneyOrNull(panelsPerKilowatt));
     }
 }

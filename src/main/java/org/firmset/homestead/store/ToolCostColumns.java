@@ -4,7 +4,6 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
 import java.math.BigDecimal;
 import org.firmset.homestead.ToolCost;
-import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 /** Never empty as a whole: the rules want a price or a hire. */
@@ -20,27 +19,19 @@ record ToolCostColumns(
         return cost == null
                 ? null
                 : new ToolCostColumns(
-                        amount(cost.price(), homestead),
-                        amount(cost.resale(), homestead),
-                        amount(cost.upkeep(), homestead),
-                        amount(cost.hireADay(), homestead),
-                        amount(cost.fetching(), homestead));
-    }
-
-    private static @Nullable BigDecimal amount(@Nullable Money money, HomesteadRow homestead) {
-        return money == null ? null : homestead.amount(money);
-    }
-
-    private static @Nullable Money money(@Nullable BigDecimal amount, HomesteadRow homestead) {
-        return amount == null ? null : homestead.money(amount);
+                        homestead.amountOrNull(cost.price()),
+                        homestead.amountOrNull(cost.resale()),
+                        homestead.amountOrNull(cost.upkeep()),
+                        homestead.amountOrNull(cost.hireADay()),
+                        homestead.amountOrNull(cost.fetching()));
     }
 
     ToolCost toRecord(HomesteadRow homestead) {
         return new ToolCost(
-                money(price, homestead),
-                money(resale, homestead),
-                money(upkeep, homestead),
-                money(hireADay, homestead),
-                money(fetching, homestead));
+                homestead.moneyOrNull(price),
+                homestead.moneyOrNull(resale),
+                homestead.moneyOrNull(upkeep),
+                homestead.moneyOrNull(hireADay),
+                homestead.moneyOrNull(fetching));
     }
 }

@@ -88,6 +88,7 @@ class DaysView extends SeasonPage {
             WordTable odds = words.odds(day);
             add(section(odds.title(), new TablePanel(odds)));
         }
+        opened().ifPresent(id -> add(new MorePowerPanel(seasons(), id)));
         year(homestead, date);
         add(cautions(day));
     }

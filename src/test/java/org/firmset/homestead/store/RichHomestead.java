@@ -378,7 +378,9 @@ final class RichHomestead {
                 new BigDecimal("38.5"),
                 new BigDecimal("172.5"),
                 BetweenTrips.PANELS_LEFT_OUT,
-                25);
+                25,
+                usd("410.5"),
+                usd("930.25"));
     }
 
     private static Money usd(String amount) {

@@ -218,6 +218,10 @@ class PagesTest extends SpringBrowserlessTest {
                 .anyMatch(h -> h.getInnerHtml().contains("fs-day-curve"))
                 .anyMatch(h -> h.getInnerHtml().contains("fs-months"));
 
+        test(find(Button.class).withText("Work it out").single()).click();
+        until(() -> paragraphs().stream()
+                .anyMatch(p -> p.startsWith("If power never ran short: ") || p.startsWith("Power is not what limits")));
+
         find(DatePicker.class).single().setValue(first.date().minusDays(1));
         until(() -> title().equals(Dates.date(first.date().minusDays(1))));
         assertThat(paragraphs()).contains("No trip is planned on this date.");
