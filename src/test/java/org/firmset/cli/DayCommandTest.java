@@ -61,7 +61,7 @@ class DayCommandTest {
 
     @Test
     void what_has_to_be_done_in_one_go_is_not_split_but_shown() {
-        assertThat(day("--work", "water-cap-pour=22", "--people", "3")).isZero();
+        assertThat(day("--work", "water-cap-pour=30", "--people", "3")).isZero();
         assertThat(printed())
                 .containsPattern("Of 'Pour the cap' the battery allows .* today and .* tomorrow.*")
                 .contains("It has to be done in one go, so this only shows what is missing.");

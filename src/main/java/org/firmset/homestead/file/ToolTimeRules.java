@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Set;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
-import org.firmset.homestead.Takeoff;
 import org.firmset.homestead.Tool;
 import org.firmset.homestead.ToolTime;
 import org.jspecify.annotations.Nullable;
 
-/** Tools run for what the stage uses up, and those that run draw power. */
+/**
+ * Tools that run draw power. That a stage uses up what they run for is not asked: minutes for packs it does not need are no energy,
+ * and a takeoff must be free to go.
+ */
 final class ToolTimeRules {
     private final Map<String, Tool> tools = new HashMap<>();
-    private final List<Takeoff> takeoffs;
     private final List<Fault> faults = new ArrayList<>();
 
     private ToolTimeRules(Homestead homestead) {
-        takeoffs = homestead.takeoffs();
         homestead.tools().forEach(t -> tools.put(t.key(), t));
     }
 
@@ -31,21 +31,14 @@ final class ToolTimeRules {
             Stage stage = homestead.stages().get(i);
             Set<ToolTime> seen = new HashSet<>();
             for (int j = 0; j < stage.toolTimes().size(); j++) {
-                rules.check(stage, stage.toolTimes().get(j), seen, "/stages/" + i + "/toolTimes/" + j);
+                rules.check(stage.toolTimes().get(j), seen, "/stages/" + i + "/toolTimes/" + j);
             }
         }
         return rules.faults;
     }
 
-    private void check(Stage stage, ToolTime time, Set<ToolTime> seen, String pointer) {
+    private void check(ToolTime time, Set<ToolTime> seen, String pointer) {
         @Nullable String material = time.material();
-        if (material != null && !usesUp(stage, material)) {
-            faults.add(new Fault(
-                    pointer + "/material",
-                    material,
-                    "is not used up by '" + stage.name() + "'",
-                    "Write it among the needs of the stage, or name what the tool runs for"));
-        }
         @Nullable Tool tool = tools.get(time.tool());
         if (tool != null && tool.draw() == null) {
             faults.add(new Fault(
@@ -59,14 +52,5 @@ final class ToolTimeRules {
             faults.add(
                     new Fault(pointer + "/tool", time.tool(), "stands there twice", "Add the minutes up in one line"));
         }
-    }
-
-    /** By its own needs or by a takeoff's. */
-    private boolean usesUp(Stage stage, String material) {
-        return stage.needs().stream().anyMatch(n -> n.material().equals(material))
-                || takeoffs.stream()
-                        .filter(t -> stage.key().equals(t.stage()))
-                        .flatMap(t -> t.supplies().stream())
-                        .anyMatch(s -> s.material().equals(material));
     }
 }

@@ -40,7 +40,6 @@ class SunWeatherPowerRulesTest {
             /tools/0/surgeFactor | 0.9 | /tools/0/surgeFactor | is too small
             /tools/0/dutyPercent | 0 | /tools/0/dutyPercent | is too small
             /stages/0/toolTimes | [{"tool": "saw", "minutes": 5}] | /stages/0/toolTimes/0/tool | names a tool that is not there
-            /stages/0/toolTimes | [{"tool": "mixer", "minutes": 5, "material": "cement"}] | /stages/0/toolTimes/0/material | is not used up by 'Dig footings'
             /stages/1/toolTimes | [{"tool": "mixer", "minutes": 5}, {"tool": "mixer", "minutes": 6}] | /stages/1/toolTimes/1/tool | stands there twice
             /stages/1/conditions | {"coldestDay": "20 degC", "hottestDay": "19 degC", "dryDay": true} | /stages/1/conditions/coldestDay | is over the hottest day 19 degC
             /stages/1/conditions | {"dryDay": true, "leastOdds": 60} | /stages/1/conditions/leastOdds | cannot be reckoned without the climate of the place
