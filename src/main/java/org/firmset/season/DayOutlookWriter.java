@@ -92,11 +92,11 @@ public final class DayOutlookWriter {
         return odds;
     }
 
-    /** One after another from the start of work, the thirstiest first, so that the sun can fill the battery again. */
+    /** One after another from the start of work, after the drive, the thirstiest first, so that the sun can fill the battery again. */
     private List<Placed> placed(Asked asked) {
         UsableLight light = sky.usable(asked.date());
         int end = minute(light.from()) + (int) light.clock().toMinutes();
-        int from = minute(light.from());
+        int from = Math.min(minute(light.from()) + arriving(asked.date()), DAY_MINUTES - 1);
         List<Placed> placed = new ArrayList<>();
         List<Work> thirstiestFirst = asked.work().stream()
                 .sorted(Comparator.comparingDouble((Work w) -> -energy.toolsWattHours(w.stage())))
@@ -116,6 +116,13 @@ public final class DayOutlookWriter {
             from += minutes;
         }
         return placed;
+    }
+
+    /** Minutes that the drive takes of the first morning of a trip. */
+    private int arriving(LocalDate date) {
+        boolean first = OpenCalendar.trips(homestead, LocalDate.MIN).stream()
+                .anyMatch(days -> days.getFirst().date().equals(date));
+        return first ? homestead.travel().lostArriving().quarters() * 15 : 0;
     }
 
     private static int minute(LocalTime time) {

@@ -9,12 +9,14 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Travel;
 import org.firmset.measure.Hours;
 import org.firmset.measure.UnitSystem;
 import org.firmset.season.DayOutlook.Asked;
 import org.firmset.season.DayOutlook.DayPower;
 import org.firmset.season.DayOutlook.Placed;
 import org.firmset.season.DayOutlook.Work;
+import org.firmset.season.money.Changed;
 import org.firmset.trade.power.Remedy;
 import org.firmset.trade.power.WorkSplit;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,16 @@ class DayOutlookTest {
 
     private static Asked asked(LocalDate date, Work... work) {
         return new Asked(date, List.of(work), 2, 0);
+    }
+
+    @Test
+    void on_the_first_day_of_a_trip_work_begins_after_the_drive() {
+        Homestead site = SunnySite.make();
+        Travel travel = Changed.with(Travel.class, site.travel(), "lostArriving", Hours.ofWhole(3));
+        assertThat(outlook(Changed.with(site, "travel", travel), asked(SATURDAY, SLAB))
+                        .work())
+                .extracting(Placed::from)
+                .containsExactly(LocalTime.of(10, 0));
     }
 
     @Test

@@ -53,7 +53,9 @@ abstract class SeasonsContract {
     }
 
     private ConfigurableApplicationContext start() throws IOException {
-        List<String> arguments = new ArrayList<>(List.of("--server.port=0"));
+        // what is promised does not hang on how long is looked
+        List<String> arguments =
+                new ArrayList<>(List.of("--server.port=0", "--firmset.planner.plans=800", "--firmset.planner.proof=1"));
         environment().forEach((name, value) -> arguments.add("--" + name + "=" + value));
         return new SpringApplicationBuilder(Firmset.class).run(arguments.toArray(String[]::new));
     }

@@ -20,7 +20,7 @@ final class SunnySite {
               "format": "firmset-homestead", "version": 1,
               "name": "Bench", "units": "metric", "currency": "USD",
               "place": {"latitude": 45, "longitude": -120, "timeZone": "America/Los_Angeles", "climate": [%s] %s},
-              "travel": {"distance": "100 km", "lostArriving": "1 h", "lostLeaving": "1 h",
+              "travel": {"distance": "100 km", "lostArriving": "0 h", "lostLeaving": "1 h",
                 "costPerTrip": "60 USD", "costPerDay": "15 USD", "vehicle": "pickup",
                 "mostExtraRuns": 1, "extraRunTime": "2 h", "extraRunCost": "25 USD"},
               "openDates": {"rules": [{"key": "weekends", "weekdays": ["saturday", "sunday"], "from": "2027-05-01",

@@ -12,10 +12,15 @@ public final class Changed {
 
     /** @param name of the part, such as "tools" */
     public static Homestead with(Homestead homestead, String name, @Nullable Object value) {
+        return with(Homestead.class, homestead, name, value);
+    }
+
+    /** Any record of a homestead that is another in one part. */
+    public static <T extends Record> T with(Class<T> type, T record, String name, @Nullable Object value) {
         List<@Nullable Object> values = new ArrayList<>();
-        for (Part part : Part.of(Homestead.class)) {
-            values.add(part.name().equals(name) ? value : part.valueIn(homestead));
+        for (Part part : Part.of(type)) {
+            values.add(part.name().equals(name) ? value : part.valueIn(record));
         }
-        return Part.record(Homestead.class, values);
+        return Part.record(type, values);
     }
 }

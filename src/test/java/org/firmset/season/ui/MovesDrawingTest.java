@@ -42,7 +42,7 @@ class MovesDrawingTest {
     }
 
     private static SeasonReport report(Homestead homestead) {
-        SeasonPlanner.Result result = new SeasonPlanner().plan(homestead, TODAY, Style.SOONEST, new Effort(100, 1));
+        SeasonPlanner.Result result = new SeasonPlanner().plan(homestead, TODAY, Style.SOONEST, new Effort(300, 1));
         return ((SeasonPlanner.Result.Planned) result).season().report();
     }
 
