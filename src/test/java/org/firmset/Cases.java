@@ -5,7 +5,7 @@ package org.firmset;
  * minutes; {@code -Dfirmset.cases=100} tries them all, and more tries more.
  */
 public final class Cases {
-    private static final int PERCENT = Integer.getInteger("firmset.cases", 40);
+    private static final int PERCENT = Integer.getInteger("firmset.cases", 30);
 
     private Cases() {}
 

@@ -59,7 +59,12 @@ class SeasonJourneyTest {
     }
 
     private void open() {
-        application = new SpringApplicationBuilder(Firmset.class).run("--server.port=0", "--FIRMSET_HOME=" + data);
+        application = new SpringApplicationBuilder(Firmset.class)
+                .run(
+                        "--server.port=0",
+                        "--firmset.planner.plans=800",
+                        "--firmset.planner.proof=1",
+                        "--FIRMSET_HOME=" + data);
         address = "http://127.0.0.1:" + application.getEnvironment().getProperty("local.server.port") + "/";
     }
 
