@@ -77,7 +77,7 @@ public record PowerKit(
         BigDecimal panelDirection,
 
         @Described(value = "Where battery and panels are between trips.", usual = "charged-at-home")
-        BetweenTrips between,
+        BetweenTrips betweenTrips,
 
         @Described(
                 value = "Count on so little sun that only so many days in a hundred have less; left out to count on the"
@@ -128,7 +128,7 @@ public record PowerKit(
                 baseLoad,
                 panelTilt,
                 panelDirection,
-                between,
+                betweenTrips,
                 poorDayPercent,
                 batteryPerKilowattHour,
                 panelsPerKilowatt);

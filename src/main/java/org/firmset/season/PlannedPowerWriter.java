@@ -35,7 +35,7 @@ final class PlannedPowerWriter {
         fuelCents = homestead.power() == null || homestead.power().generator() == null
                 ? 0
                 : Cash.cents(homestead.power().generator().costPerKilowattHour());
-        leftOut = homestead.power() != null && homestead.power().between() == BetweenTrips.PANELS_LEFT_OUT;
+        leftOut = homestead.power() != null && homestead.power().betweenTrips() == BetweenTrips.PANELS_LEFT_OUT;
     }
 
     PowerSupply supply() {

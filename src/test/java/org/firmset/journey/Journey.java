@@ -41,6 +41,11 @@ abstract class Journey {
         Optional<Path> program = OwnChromium.program();
         assumeTrue(program.isPresent(), "Chromium is not installed, so browser tests are skipped");
         chromium = OwnChromium.start(program.get());
+        open();
+    }
+
+    private void open() {
+        // what the pages say does not hang on how long is looked
         application = new SpringApplicationBuilder(Firmset.class)
                 .run(
                         "--server.port=0",
@@ -48,6 +53,12 @@ abstract class Journey {
                         "--firmset.planner.proof=1",
                         "--FIRMSET_HOME=" + data);
         address = "http://127.0.0.1:" + application.getEnvironment().getProperty("local.server.port") + "/";
+    }
+
+    /** The program again, with the same data. */
+    void restart() {
+        application.close();
+        open();
     }
 
     @AfterAll
@@ -74,9 +85,13 @@ abstract class Journey {
     }
 
     Page page(int width, ColorScheme colours) {
+        return page(width, 880, colours);
+    }
+
+    Page page(int width, int height, ColorScheme colours) {
         Page page = chromium.browser()
                 .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, 880)
+                        .setViewportSize(width, height)
                         .setColorScheme(colours))
                 .newPage();
         page.setDefaultTimeout(20_000);
@@ -110,10 +125,12 @@ abstract class Journey {
                 .setFullPage(true));
     }
 
-    /** Nothing of the page lies beyond its edge. */
     static void fits(Page page, String shot) {
-        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        assertThat(sideways).as("sideways scroll in " + shot).isEqualTo(0);
         shoot(page, shot);
+        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Object wide = page.evaluate("[...document.querySelectorAll('.fs-page *')].filter(e =>"
+                + " e.getBoundingClientRect().right > document.documentElement.clientWidth + 1"
+                + " && !e.closest('.fs-table, .fs-drawing-frame')).map(e => e.tagName + '.' + e.className).join(' ')");
+        assertThat(sideways).as("sideways scroll in " + shot + ", by " + wide).isEqualTo(0);
     }
 }

@@ -2,10 +2,7 @@ package org.firmset.journey;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -18,87 +15,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
-import org.firmset.Firmset;
 import org.firmset.homestead.file.HomesteadFile;
 import org.firmset.homestead.file.Reading;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.io.TempDir;
-import org.springframework.boot.builder.SpringApplicationBuilder;
-import org.springframework.context.ConfigurableApplicationContext;
 
 /** From the first start over the demo to a change and its plan, in the browser a person would use. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-class SeasonJourneyTest {
+class SeasonJourneyTest extends Journey {
     private static final Path SHOTS = Path.of("target/screenshots");
-
-    @TempDir
-    private static Path data;
-
-    private OwnChromium chromium;
-    private ConfigurableApplicationContext application;
-    private String address = "";
-    private final List<String> troubles = new ArrayList<>();
-
-    @BeforeAll
-    void start() {
-        Optional<Path> program = OwnChromium.program();
-        assumeTrue(program.isPresent(), "Chromium is not installed, so browser tests are skipped");
-        chromium = OwnChromium.start(program.get());
-        open();
-    }
-
-    private void open() {
-        application = new SpringApplicationBuilder(Firmset.class)
-                .run(
-                        "--server.port=0",
-                        "--firmset.planner.plans=800",
-                        "--firmset.planner.proof=1",
-                        "--FIRMSET_HOME=" + data);
-        address = "http://127.0.0.1:" + application.getEnvironment().getProperty("local.server.port") + "/";
-    }
-
-    @AfterAll
-    void stop() {
-        if (chromium != null) {
-            chromium.close();
-        }
-        if (application != null) {
-            application.close();
-        }
-    }
-
-    private Page page(int width, int height, ColorScheme colours) {
-        BrowserContext context = chromium.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(colours));
-        Page page = context.newPage();
-        page.setDefaultTimeout(20_000);
-        page.onPageError(troubles::add);
-        page.onConsoleMessage(m -> {
-            if (m.type().equals("error")) {
-                troubles.add(m.text());
-            }
-        });
-        return page;
-    }
-
-    private static Locator heading(Page page, String name) {
-        return page.getByRole(
-                AriaRole.HEADING,
-                new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(1));
-    }
 
     private static Locator heading2(Page page, String name) {
         return page.getByRole(
@@ -106,17 +35,11 @@ class SeasonJourneyTest {
                 new Page.GetByRoleOptions().setName(Pattern.compile(name)).setLevel(2));
     }
 
-    private static void shoot(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(SHOTS.resolve(name + ".png"))
-                .setFullPage(true));
-    }
-
     @Test
     @Order(1)
     void aPersonChoosesTheDemoOnFirstStartAndSeesTheNextTrip() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address);
+        page.navigate(address(""));
         assertThat(heading(page, "Begin")).isVisible();
         shoot(page, "start");
         page.getByText("Open the demo").click();
@@ -144,26 +67,24 @@ class SeasonJourneyTest {
                 page.context().close();
             }
         }
-        assertThat(troubles).isEmpty();
+        assertThat(troubles()).isEmpty();
     }
 
     private void visit(Page page, String path, String title, String shot) {
-        page.navigate(address + path);
+        page.navigate(address(path));
         assertThat(heading(page, title)).isVisible();
         if (path.equals("season")) {
             assertThat(page.locator("season-board").getByRole(AriaRole.BUTTON).first())
                     .isVisible();
         }
-        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        assertThat(sideways).as("sideways scroll of /" + path + " in " + shot).isEqualTo(0);
-        shoot(page, shot);
+        fits(page, shot);
     }
 
     @Test
     @Order(3)
     void aStageIsChosenOnTheBoardWithTheKeyboardAndTellsWhy() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "season");
+        page.navigate(address("season"));
         Locator block = page.locator("season-board")
                 .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(Pattern.compile("hours on")))
                 .first();
@@ -184,7 +105,7 @@ class SeasonJourneyTest {
     @Order(3)
     void aStageIsOpenedFromTheListAndTheListAgainFromTheStage() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "stages");
+        page.navigate(address("stages"));
         page.getByText("Stove flue through the roof", new Page.GetByTextOptions().setExact(true))
                 .click();
         assertThat(heading(page, "Stove flue through the roof")).isVisible();
@@ -199,7 +120,7 @@ class SeasonJourneyTest {
         for (int width : List.of(1440, 390)) {
             Page page = page(width, 900, ColorScheme.LIGHT);
             page.setDefaultTimeout(90_000);
-            page.navigate(address + "season");
+            page.navigate(address("season"));
             assertThat(heading(page, "^Season$")).isVisible();
             page.getByText("What would have to change to finish sooner?")
                     .first()
@@ -215,7 +136,7 @@ class SeasonJourneyTest {
             page.screenshot(new Page.ScreenshotOptions().setPath(SHOTS.resolve(width + "-asked.png")));
             page.context().close();
         }
-        assertThat(troubles).isEmpty();
+        assertThat(troubles()).isEmpty();
     }
 
     @Test
@@ -225,7 +146,7 @@ class SeasonJourneyTest {
             for (int width : List.of(1440, 390)) {
                 Page page = page(width, 880, colours);
                 page.setDefaultTimeout(90_000);
-                page.navigate(address + "season");
+                page.navigate(address("season"));
                 page.getByText("Set two plans side by side").click();
                 assertThat(heading(page, "^Two plans side by side$")).isVisible();
                 page.getByText("another style: Fewest trips").click();
@@ -234,7 +155,7 @@ class SeasonJourneyTest {
                 page.context().close();
             }
         }
-        assertThat(troubles).isEmpty();
+        assertThat(troubles()).isEmpty();
     }
 
     @Test
@@ -243,7 +164,7 @@ class SeasonJourneyTest {
         for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             for (int width : List.of(1440, 390)) {
                 Page page = page(width, 880, colours);
-                page.navigate(address + "spend");
+                page.navigate(address("spend"));
                 assertThat(heading(page, "^Spend$")).isVisible();
                 assertThat(page.locator("svg.fs-course")).isVisible();
                 page.locator(".fs-spend vaadin-details-summary")
@@ -262,7 +183,7 @@ class SeasonJourneyTest {
                 page.context().close();
             }
         }
-        assertThat(troubles).isEmpty();
+        assertThat(troubles()).isEmpty();
     }
 
     private static void setSideBySide(Page page, String shot) {
@@ -279,7 +200,7 @@ class SeasonJourneyTest {
         for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             for (int width : List.of(1440, 390)) {
                 Page page = page(width, 880, colours);
-                page.navigate(address);
+                page.navigate(address(""));
                 page.getByText("Where each pack lies, and what to buy where").click();
                 assertThat(heading(page, "^Loads of trip 1, ")).isVisible();
                 assertThat(page.locator("svg.fs-rig").first()).containsText("trailer axle");
@@ -297,40 +218,31 @@ class SeasonJourneyTest {
                 page.context().close();
             }
         }
-        assertThat(troubles).isEmpty();
-    }
-
-    private static void fits(Page page, String shot) {
-        shoot(page, shot);
-        Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Object wide = page.evaluate("[...document.querySelectorAll('.fs-page *')].filter(e =>"
-                + " e.getBoundingClientRect().right > document.documentElement.clientWidth + 1"
-                + " && !e.closest('.fs-table, .fs-drawing-frame')).map(e => e.tagName + '.' + e.className).join(' ')");
-        assertThat(sideways).as("sideways scroll in " + shot + ", by " + wide).isEqualTo(0);
+        assertThat(troubles()).isEmpty();
     }
 
     @Test
     @Order(3)
     void aForecastIsTakenFromAFileAndTheDayTellsIt() {
         Page page = page(390, 844, ColorScheme.LIGHT);
-        page.navigate(address + "season/day");
+        page.navigate(address("season/day"));
         page.getByText("Later site day").click();
         LocalDate date = LocalDate.parse(page.getByLabel("Date", new Page.GetByLabelOptions().setExact(true))
                 .inputValue());
-        page.navigate(address + "place");
+        page.navigate(address("place"));
         Locator upload = page.locator("vaadin-upload input[type=file]").nth(1);
         upload.setInputFiles(forecast(date + ",21,8,80,1.5,9 mph"));
         assertThat(page.locator(".fs-faults").filter(new Locator.FilterOptions().setVisible(true)))
                 .containsText("[9 mph] is not a number");
         upload.setInputFiles(forecast(date + ",21,8,80,1.5,4"));
         assertThat(page.getByText(Pattern.compile("Forecast: 1"))).isVisible();
-        page.navigate(address + "season/day/" + date);
+        page.navigate(address("season/day/" + date));
         assertThat(page.getByText("the forecast")).isVisible();
         assertThat(page.getByRole(AriaRole.IMG)
                         .and(page.getByLabel(Pattern.compile("^Charge of the battery from midnight to midnight"))))
                 .isVisible();
         shoot(page, "390-days-forecast");
-        assertThat(troubles).isEmpty();
+        assertThat(troubles()).isEmpty();
         page.context().close();
     }
 
@@ -343,7 +255,7 @@ class SeasonJourneyTest {
     @Order(4)
     void aThickerCapNeedsMoreBagsAndThePlanFollows() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "takeoffs");
+        page.navigate(address("takeoffs"));
         page.getByText("Cap", new Page.GetByTextOptions().setExact(true)).click();
         assertThat(heading(page, "^Cap$")).isVisible();
         assertThat(page.locator(".fs-results")).containsText("67 bags (66.54)");
@@ -355,7 +267,7 @@ class SeasonJourneyTest {
         page.getByText("Keep this takeoff").click();
         assertThat(heading(page, "^Takeoffs$")).isVisible();
         page.setViewportSize(390, 880);
-        page.navigate(address + "stages/water-cap-pour");
+        page.navigate(address("stages/water-cap-pour"));
         assertThat(page.locator(".fs-sheet")).containsText("74 × Concrete mix, 80 lb");
         assertThat(page.locator(".fs-sheet")).containsText("the takeoffs reckon with");
         assertThat(page.locator(".fs-plan-note")).containsText("Moved");
@@ -373,7 +285,7 @@ class SeasonJourneyTest {
     @Order(5)
     void aStageThatOthersWaitForIsNotRemovedAndSaysWhichWaitsUseIt() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "edit/stages/water-cap-pour");
+        page.navigate(address("edit/stages/water-cap-pour"));
         page.getByText(Pattern.compile("^Remove .*cap")).click();
         assertThat(page.locator(".fs-faults")).containsText("still uses 'water-cap-pour'");
         page.context().close();
@@ -383,7 +295,7 @@ class SeasonJourneyTest {
     @Order(4)
     void aChangedStageIsPlannedAgainAtOnceAndSaysWhatMoved() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "stages/cabin-flue");
+        page.navigate(address("stages/cabin-flue"));
         page.getByText("Change this stage").click();
         Locator labour = page.getByLabel("Labour", new Page.GetByLabelOptions().setExact(true));
         labour.fill("17 lb");
@@ -395,7 +307,7 @@ class SeasonJourneyTest {
         assertThat(page.locator(".fs-plan-note")).containsText("Moved:");
         shoot(page, "moved");
         page.setDefaultTimeout(90_000);
-        page.navigate(address + "season/compare");
+        page.navigate(address("season/compare"));
         setSideBySide(page, "compared-before");
         assertThat(page.locator(".fs-side-by-side")).containsText("Stove flue through the roof changed: ");
         page.context().close();
@@ -405,7 +317,7 @@ class SeasonJourneyTest {
     @Order(5)
     void aChangeThatLeavesNoPlanSaysWhichStageAndWhichRule() {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "edit/stages/cabin-flue");
+        page.navigate(address("edit/stages/cabin-flue"));
         Locator crew = page.getByLabel("Crew", new Page.GetByLabelOptions().setExact(true));
         crew.fill("9");
         page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
@@ -413,7 +325,7 @@ class SeasonJourneyTest {
         assertThat(page.locator(".fs-plan-note")).containsText("There is no plan for the place as it is now");
         assertThat(page.locator(".fs-plan-note")).containsText("needs 9 people at once");
         shoot(page, "no-plan");
-        page.navigate(address + "edit/stages/cabin-flue");
+        page.navigate(address("edit/stages/cabin-flue"));
         crew.fill("1");
         page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
         assertThat(page.locator(".fs-plan-note")).containsText("All finished");
@@ -424,16 +336,16 @@ class SeasonJourneyTest {
     @Order(6)
     void theHomesteadIsExportedAndBroughtInAgain() throws IOException {
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "place");
+        page.navigate(address("place"));
         Download download = page.waitForDownload(
                 () -> page.getByText("Export this homestead").click());
-        Path file = data.resolve("exported.json");
+        Path file = data().resolve("exported.json");
         download.saveAs(file);
         assertThat(HomesteadFile.read(Files.readAllBytes(file))).isInstanceOf(Reading.Accepted.class);
-        page.navigate(address + "start");
+        page.navigate(address("start"));
         page.locator("vaadin-upload input[type=file]").setInputFiles(file);
         assertThat(heading(page, "^Trip 1, ")).isVisible();
-        page.navigate(address + "place");
+        page.navigate(address("place"));
         assertThat(page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(Pattern.compile("^Open .+"))))
                 .isVisible();
         page.context().close();
@@ -442,14 +354,14 @@ class SeasonJourneyTest {
     @Test
     @Order(7)
     void aBrokenFileIsRefusedWithItsPlaceAndNothingChanges() throws IOException {
-        Path broken = data.resolve("broken.json");
-        String text = new String(Files.readAllBytes(data.resolve("exported.json")), StandardCharsets.UTF_8);
+        Path broken = data().resolve("broken.json");
+        String text = new String(Files.readAllBytes(data().resolve("exported.json")), StandardCharsets.UTF_8);
         Files.writeString(broken, text.replaceFirst("\"labour\" : \"[^\"]+\"", "\"labour\" : \"-3 h\""));
         Page page = page(1440, 900, ColorScheme.LIGHT);
-        page.navigate(address + "start");
+        page.navigate(address("start"));
         page.locator("vaadin-upload input[type=file]").setInputFiles(broken);
         assertThat(page.locator(".fs-faults")).containsText("/stages/0/labour [-3 h]");
-        page.navigate(address);
+        page.navigate(address(""));
         assertThat(heading(page, "^Trip 1, ")).isVisible();
         page.context().close();
     }
@@ -457,10 +369,9 @@ class SeasonJourneyTest {
     @Test
     @Order(8)
     void everythingIsThereAfterARestart() {
-        application.close();
-        open();
+        restart();
         Page page = page(390, 844, ColorScheme.LIGHT);
-        page.navigate(address + "stages/cabin-flue");
+        page.navigate(address("stages/cabin-flue"));
         assertThat(page.getByText("12.25 h of labour, at least one person")).isVisible();
         page.context().close();
     }

@@ -63,7 +63,7 @@ record PowerColumns(
                         kit.baseLoad(),
                         kit.panelTilt(),
                         kit.panelDirection(),
-                        kit.between(),
+                        kit.betweenTrips(),
                         kit.poorDayPercent(),
                         homestead.amountOrNull(kit.batteryPerKilowattHour()),
                         homestead.amountOrNull(kit.panelsPerKilowatt()));

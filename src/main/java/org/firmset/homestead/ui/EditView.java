@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
@@ -15,7 +14,6 @@ import com.vaadin.flow.router.RouteParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.firmset.homestead.Homestead;
@@ -30,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 /** Changes one part of the homestead: a thing of a list, or one of the parts it has only once. */
 @Route(value = "edit/:part/:item?", layout = Frame.class)
 @PageTitle("Firmset: change")
-class EditView extends Div implements BeforeEnterObserver {
+class EditView extends OpenedPage {
     static final String NEW = "new";
 
     private final Homesteads homesteads;
@@ -40,34 +38,28 @@ class EditView extends Div implements BeforeEnterObserver {
     private String shownOn = "";
 
     EditView(Homesteads homesteads, Changes changes) {
+        super(homesteads, "fs-edit");
         this.homesteads = homesteads;
         this.changes = changes;
-        addClassName("fs-edit");
     }
 
     @Override
-    public void beforeEnter(BeforeEnterEvent event) {
-        Optional<Kept> kept = homesteads.opened().flatMap(homesteads::find);
-        if (kept.isEmpty()) {
-            event.forwardTo(HomesteadPages.START);
-            return;
-        }
+    protected void show(Kept kept, BeforeEnterEvent event) {
         RouteParameters parameters = event.getRouteParameters();
         Part part = parameters
                 .get("part")
                 .flatMap(Lists::part)
                 .orElseThrow(() -> new NotFoundException("There is no such part of a homestead"));
-        removeAll();
         faults.clear();
         partName = part.name();
         shownOn = HomesteadPages.shownOn(partName, parameters.get("item").orElse(NEW));
         if (part.list()) {
-            openItem(kept.get(), part, parameters.get("item").orElse(NEW));
+            openItem(kept, part, parameters.get("item").orElse(NEW));
         } else {
-            Record value = (Record) part.valueIn(kept.get().homestead());
-            show(kept.get(), part.label(), part, value, changed -> h -> Lists.with(h, part, changed));
+            Record value = (Record) part.valueIn(kept.homestead());
+            show(kept, part.label(), part, value, changed -> h -> Lists.with(h, part, changed));
             if (part.optional() && value != null) {
-                add(removal("Remove " + part.label(), kept.get(), h -> Lists.with(h, part, null)));
+                add(removal("Remove " + part.label(), kept, h -> Lists.with(h, part, null)));
             }
         }
     }

@@ -11,7 +11,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import com.vaadin.flow.server.streams.DownloadHandler;
@@ -34,7 +33,7 @@ import org.firmset.shell.Frame;
 /** Place, climate, open dates, people, vehicles, power, tools, suppliers, prices; the homestead file. */
 @Route(value = HomesteadPages.PLACE, layout = Frame.class)
 @PageTitle("Firmset: place and kit")
-class PlaceView extends Div implements BeforeEnterObserver {
+class PlaceView extends OpenedPage {
     /** In the order in which a person describes a place; the rest is on the page of the stages. */
     private static final List<String> PARTS = List.of(
             "place",
@@ -59,20 +58,15 @@ class PlaceView extends Div implements BeforeEnterObserver {
     private final Clock clock;
 
     PlaceView(Homesteads homesteads, Changes changes, Clock clock) {
+        super(homesteads, "fs-place");
         this.homesteads = homesteads;
         this.changes = changes;
         this.clock = clock;
-        addClassName("fs-place");
     }
 
     @Override
-    public void beforeEnter(BeforeEnterEvent event) {
-        Optional<Kept> kept = homesteads.opened().flatMap(homesteads::find);
-        if (kept.isEmpty()) {
-            event.forwardTo(HomesteadPages.START);
-            return;
-        }
-        showAgain(kept.get());
+    protected void show(Kept kept, BeforeEnterEvent event) {
+        show(kept);
     }
 
     private void showAgain(Kept kept) {

@@ -10,7 +10,6 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.NotFoundException;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
@@ -18,7 +17,6 @@ import com.vaadin.flow.router.RouteParameters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.firmset.homestead.Homestead;
@@ -37,24 +35,17 @@ import org.jspecify.annotations.Nullable;
 /** One calculator: its inputs, what it comes to with every step, and what the homestead keeps of it. */
 @Route(value = HomesteadPages.TAKEOFFS + "/:kind/:takeoff?", layout = Frame.class)
 @PageTitle("Firmset: takeoff")
-class TakeoffView extends Div implements BeforeEnterObserver {
-    private final Homesteads homesteads;
+class TakeoffView extends OpenedPage {
     private final Changes changes;
     private final FaultList faults = new FaultList();
 
     TakeoffView(Homesteads homesteads, Changes changes) {
-        this.homesteads = homesteads;
+        super(homesteads, "fs-takeoff");
         this.changes = changes;
-        addClassName("fs-takeoff");
     }
 
     @Override
-    public void beforeEnter(BeforeEnterEvent event) {
-        Optional<Kept> kept = homesteads.opened().flatMap(homesteads::find);
-        if (kept.isEmpty()) {
-            event.forwardTo(HomesteadPages.START);
-            return;
-        }
+    protected void show(Kept kept, BeforeEnterEvent event) {
         RouteParameters parameters = event.getRouteParameters();
         Kind<?> kind = parameters
                 .get("kind")
@@ -63,11 +54,10 @@ class TakeoffView extends Div implements BeforeEnterObserver {
         @Nullable
         Takeoff takeoff = parameters
                 .get("takeoff")
-                .map(key -> find(kept.get().homestead(), key))
+                .map(key -> find(kept.homestead(), key))
                 .orElse(null);
-        removeAll();
         faults.clear();
-        show(kept.get(), kind, takeoff);
+        show(kept, kind, takeoff);
     }
 
     private static Takeoff find(Homestead homestead, String key) {

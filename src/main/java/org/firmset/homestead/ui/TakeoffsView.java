@@ -11,7 +11,6 @@ import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.router.BeforeEnterEvent;
-import com.vaadin.flow.router.BeforeEnterObserver;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.util.List;
@@ -34,22 +33,14 @@ import org.firmset.trade.trace.Worksheet;
 /** What has been worked out for this homestead, and everything that can be worked out. */
 @Route(value = HomesteadPages.TAKEOFFS, layout = Frame.class)
 @PageTitle("Firmset: takeoffs")
-class TakeoffsView extends Div implements BeforeEnterObserver {
-    private final Homesteads homesteads;
+class TakeoffsView extends OpenedPage {
 
     TakeoffsView(Homesteads homesteads) {
-        this.homesteads = homesteads;
-        addClassName("fs-takeoffs");
+        super(homesteads, "fs-takeoffs");
     }
 
     @Override
-    public void beforeEnter(BeforeEnterEvent event) {
-        Optional<Kept> kept = homesteads.opened().flatMap(homesteads::find);
-        if (kept.isEmpty()) {
-            event.forwardTo(HomesteadPages.START);
-            return;
-        }
-        removeAll();
+    protected void show(Kept kept, BeforeEnterEvent event) {
         add(
                 new H1("Takeoffs"),
                 new Paragraph(
@@ -57,10 +48,7 @@ class TakeoffsView extends Div implements BeforeEnterObserver {
                                 + " to a stage gives the stage its materials: change a dimension and the plan follows."));
         Section kinds = kinds();
         kinds.setId("kinds");
-        add(
-                new Anchor(HomesteadPages.TAKEOFFS + "#kinds", "Work something out"),
-                ofStages(kept.get().homestead()),
-                kinds);
+        add(new Anchor(HomesteadPages.TAKEOFFS + "#kinds", "Work something out"), ofStages(kept.homestead()), kinds);
     }
 
     private static Section ofStages(Homestead homestead) {

@@ -32,14 +32,12 @@ final class Battery {
 
     Battery(Model model) {
         this.model = model;
-        used = model.problem.stages().stream().anyMatch(s -> s.wattHoursPerHour() > 0);
+        hours = model.batteryHours;
+        used = hours.length > 0;
         int days = model.dayCount();
-        hours = new BatteryHours[used ? days : 0];
-        draws = new Draws[used ? days : 0];
-        for (int d = 0; d < hours.length; d++) {
-            var day = model.days.get(d);
-            hours[d] = new BatteryHours(model.problem.site().power(), day.power(), model.isFirstDay(d));
-            draws[d] = new Draws(day.people());
+        draws = new Draws[hours.length];
+        for (int d = 0; d < draws.length; d++) {
+            draws[d] = new Draws(model.days.get(d).people());
         }
         thereInTheMorning = new long[days];
         neededInTheEvening = new long[days];

@@ -142,20 +142,7 @@ final class Ledger {
 
     /** The most quarter-hours of a stage, not over {@code most}, that the battery lasts for on this day. */
     int quartersByPower(int s, int day, int most) {
-        if (lasts(s, day, most)) {
-            return most;
-        }
-        int low = 0;
-        int high = most;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (lasts(s, day, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return lasts(s, day, most) ? most : Halving.last(0, most, quarters -> lasts(s, day, quarters));
     }
 
     /** Whether the battery of the day's trip holds its floor when so much more of a stage is done on the day. */

@@ -76,6 +76,8 @@ final class Model {
     /** What comes in on a day at the most, less what is drawn besides work. */
     final long[] broughtWattHours;
 
+    /** Each day as the battery sees it without work; empty when no stage draws. */
+    final BatteryHours[] batteryHours;
     /** What the battery allows of each stage by itself. */
     final AloneOnBattery alone;
 
@@ -138,8 +140,18 @@ final class Model {
         formerFinish = former(Former::finish);
         unfit = unfit();
         style = problem.style() == Style.LEAST_CHANGE && problem.former().isEmpty() ? Style.SOONEST : problem.style();
+        batteryHours = batteryHours();
         alone = new AloneOnBattery(this);
         linkStages();
+    }
+
+    private BatteryHours[] batteryHours() {
+        boolean used = problem.stages().stream().anyMatch(s -> s.wattHoursPerHour() > 0);
+        BatteryHours[] result = new BatteryHours[used ? days.size() : 0];
+        for (int d = 0; d < result.length; d++) {
+            result[d] = new BatteryHours(problem.site().power(), days.get(d).power(), isFirstDay(d));
+        }
+        return result;
     }
 
     private long brought(SiteDay day) {

@@ -134,18 +134,14 @@ final class Placer {
             return 0;
         }
         undoBlock(placement, marks);
-        int low = least;
-        int high = most + 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (addBlock(placement, day, middle, genes)) {
-                low = middle;
+        int lasting = Halving.last(least, most + 1, quarters -> {
+            boolean added = addBlock(placement, day, quarters, genes);
+            if (added) {
                 undoBlock(placement, marks);
-            } else {
-                high = middle;
             }
-        }
-        int quarters = roundedForRest(low, left, least);
+            return added;
+        });
+        int quarters = roundedForRest(lasting, left, least);
         return quarters >= least && addBlock(placement, day, quarters, genes) ? quarters : 0;
     }
 

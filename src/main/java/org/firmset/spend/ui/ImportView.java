@@ -18,6 +18,7 @@ import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.FaultList;
+import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.store.ReceiptBook;
@@ -31,18 +32,18 @@ import org.firmset.spend.table.TableReader;
 /** Brings receipts in from a table: which column is what, what would come of it, and then all of it or nothing. */
 @Route(value = SpendPages.IMPORT, layout = Frame.class)
 @PageTitle("Firmset: bring a table")
-class ImportView extends SpendPage {
+class ImportView extends OpenedPage {
     private final ReceiptBook book;
     private final FaultList faults = new FaultList();
     private final Div steps = new Div();
 
     ImportView(Homesteads homesteads, ReceiptBook book) {
-        super(homesteads);
+        super(homesteads, "fs-spend");
         this.book = book;
     }
 
     @Override
-    void show(Kept kept, BeforeEnterEvent event) {
+    protected void show(Kept kept, BeforeEnterEvent event) {
         faults.clear();
         steps.removeAll();
         add(

@@ -22,6 +22,7 @@ import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.FaultList;
+import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.store.Documents;
@@ -34,14 +35,14 @@ import org.jspecify.annotations.Nullable;
 /** One receipt: entered, changed, removed. */
 @Route(value = SpendPages.RECEIPTS + "/:receipt", layout = Frame.class)
 @PageTitle("Firmset: receipt")
-class ReceiptView extends SpendPage {
+class ReceiptView extends OpenedPage {
     private final ReceiptBook book;
     private final Documents documents;
     private final Clock clock;
     private final FaultList faults = new FaultList();
 
     ReceiptView(Homesteads homesteads, ReceiptBook book, Documents documents, Clock clock) {
-        super(homesteads);
+        super(homesteads, "fs-spend");
         this.book = book;
         this.documents = documents;
         this.clock = clock;
@@ -59,7 +60,7 @@ class ReceiptView extends SpendPage {
     }
 
     @Override
-    void show(Kept kept, BeforeEnterEvent event) {
+    protected void show(Kept kept, BeforeEnterEvent event) {
         String asked = event.getRouteParameters().get("receipt").orElse(SpendPages.NEW);
         KeptReceipt before = asked.equals(SpendPages.NEW) ? null : found(kept.id(), asked);
         showForm(kept, before);

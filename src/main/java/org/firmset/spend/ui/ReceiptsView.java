@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
+import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
 import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.Selected;
@@ -26,16 +27,16 @@ import org.firmset.spend.table.ReceiptExport;
 /** All receipts, or those of one figure, by month; what they come to. */
 @Route(value = SpendPages.RECEIPTS, layout = Frame.class)
 @PageTitle("Firmset: receipts")
-class ReceiptsView extends SpendPage {
+class ReceiptsView extends OpenedPage {
     private final ReceiptBook book;
 
     ReceiptsView(Homesteads homesteads, ReceiptBook book) {
-        super(homesteads);
+        super(homesteads, "fs-spend");
         this.book = book;
     }
 
     @Override
-    void show(Kept kept, BeforeEnterEvent event) {
+    protected void show(Kept kept, BeforeEnterEvent event) {
         ReceiptFilter filter = SpendPages.filter(event.getLocation().getQueryParameters()::getSingleParameter);
         String currency = kept.homestead().currency();
         Bearers bearers = new Bearers(kept.homestead());

@@ -9,42 +9,14 @@ enum ClimateColumn implements TableColumn {
     RAIN("rain", false, 0, 3000, Unit.MILLIMETRES, Unit.INCHES),
     WIND("wind", false, 0, 40, Unit.METRES_PER_SECOND, Unit.KILOMETRES_PER_HOUR, Unit.MILES_PER_HOUR);
 
-    private final String key;
-    private final boolean required;
-    private final double least;
-    private final double most;
-    private final Unit[] units;
+    private final Spec spec;
 
     ClimateColumn(String key, boolean required, double least, double most, Unit... units) {
-        this.key = key;
-        this.required = required;
-        this.least = least;
-        this.most = most;
-        this.units = units;
+        spec = new Spec(key, required, least, most, units);
     }
 
     @Override
-    public String key() {
-        return key;
-    }
-
-    @Override
-    public boolean required() {
-        return required;
-    }
-
-    @Override
-    public double least() {
-        return least;
-    }
-
-    @Override
-    public double most() {
-        return most;
-    }
-
-    @Override
-    public Unit[] units() {
-        return units.clone();
+    public Spec spec() {
+        return spec;
     }
 }

@@ -8,42 +8,14 @@ enum ForecastColumn implements TableColumn {
     SUN("sun_hours", false, 0, 14, Unit.NONE),
     WIND("wind", false, 0, 60, Unit.METRES_PER_SECOND, Unit.KILOMETRES_PER_HOUR, Unit.MILES_PER_HOUR);
 
-    private final String key;
-    private final boolean required;
-    private final double least;
-    private final double most;
-    private final Unit[] units;
+    private final Spec spec;
 
     ForecastColumn(String key, boolean required, double least, double most, Unit... units) {
-        this.key = key;
-        this.required = required;
-        this.least = least;
-        this.most = most;
-        this.units = units;
+        spec = new Spec(key, required, least, most, units);
     }
 
     @Override
-    public String key() {
-        return key;
-    }
-
-    @Override
-    public boolean required() {
-        return required;
-    }
-
-    @Override
-    public double least() {
-        return least;
-    }
-
-    @Override
-    public double most() {
-        return most;
-    }
-
-    @Override
-    public Unit[] units() {
-        return units.clone();
+    public Spec spec() {
+        return spec;
     }
 }

@@ -1,37 +1,61 @@
 package org.firmset.trade.climate;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
 /** A column of numbers in a table of weather; its unit is part of its name. */
 interface TableColumn {
-    /** Its name without a unit: "rain". */
-    String key();
+    /** What it is called and what may stand in it. */
+    Spec spec();
 
-    boolean required();
+    /**
+     * A column as it is described.
+     *
+     * @param key its name without a unit: "rain"
+     * @param least in the first unit, as {@code most}
+     * @param units what it may be written in; the first is the one that is reckoned with
+     */
+    record Spec(String key, boolean required, double least, double most, List<Unit> units) {
+        Spec(String key, boolean required, double least, double most, Unit... units) {
+            this(key, required, least, most, List.of(units));
+        }
+    }
 
-    /** In the first unit, as {@link #most}. */
-    double least();
+    default String key() {
+        return spec().key();
+    }
 
-    double most();
+    default boolean required() {
+        return spec().required();
+    }
 
-    /** What it may be written in; the first is the one that is reckoned with. */
-    Unit[] units();
+    default double least() {
+        return spec().least();
+    }
+
+    default double most() {
+        return spec().most();
+    }
+
+    default List<Unit> units() {
+        return spec().units();
+    }
 
     /** The column with its first unit, as it is written. */
     default String header() {
-        return key() + units()[0].ending;
+        return key() + units().getFirst().ending;
     }
 
     /** All names that it is read by: "rain_mm, rain_in". */
     default Stream<String> headers() {
-        return Stream.of(units()).map(u -> key() + u.ending);
+        return units().stream().map(u -> key() + u.ending);
     }
 
     /** The unit that a header names; empty when it is the header of another column. */
     default Optional<Unit> unitIn(String header) {
-        return Stream.of(units()).filter(u -> header.equals(key() + u.ending)).findFirst();
+        return units().stream().filter(u -> header.equals(key() + u.ending)).findFirst();
     }
 
     enum Unit {

@@ -111,7 +111,7 @@ class SunWeatherPowerRulesTest {
     void what_an_older_file_leaves_out_has_its_usual_value() {
         Homestead homestead = ((Reading.Accepted) Document.sound().read()).homestead();
         PowerKit power = requireNonNull(homestead.power());
-        assertThat(power.between()).isEqualTo(BetweenTrips.CHARGED_AT_HOME);
+        assertThat(power.betweenTrips()).isEqualTo(BetweenTrips.CHARGED_AT_HOME);
         assertThat(requireNonNull(power.generator()).fromHour()).isEqualTo(8);
         assertThat(homestead.tools().getFirst().dutyPercent()).isEqualTo(100);
         assertThat(homestead.stages()).noneMatch(s -> s.headLamp());

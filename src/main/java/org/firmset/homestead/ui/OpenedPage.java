@@ -1,4 +1,4 @@
-package org.firmset.spend.ui;
+package org.firmset.homestead.ui;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.BeforeEnterEvent;
@@ -6,15 +6,15 @@ import com.vaadin.flow.router.BeforeEnterObserver;
 import java.util.Optional;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
-import org.firmset.homestead.ui.HomesteadPages;
 
-/** A page about the money of the opened homestead. */
-abstract class SpendPage extends Div implements BeforeEnterObserver {
+/** A page about the opened homestead; where none is, the page to begin on is shown instead. */
+public abstract class OpenedPage extends Div implements BeforeEnterObserver {
     private final Homesteads homesteads;
 
-    SpendPage(Homesteads homesteads) {
+    /** @param look name of its class in the style sheet */
+    protected OpenedPage(Homesteads homesteads, String look) {
         this.homesteads = homesteads;
-        addClassName("fs-spend");
+        addClassName(look);
     }
 
     @Override
@@ -29,5 +29,5 @@ abstract class SpendPage extends Div implements BeforeEnterObserver {
     }
 
     /** Shows what the address asks for; the page is empty. */
-    abstract void show(Kept kept, BeforeEnterEvent event);
+    protected abstract void show(Kept kept, BeforeEnterEvent event);
 }
