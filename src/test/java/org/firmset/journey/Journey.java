@@ -125,6 +125,17 @@ abstract class Journey {
                 .setFullPage(true));
     }
 
+    /** The page as it stands, on a desktop and a phone, light and dark; wide and light again afterwards. */
+    static void fitsEverywhere(Page page, String shot) {
+        for (ColorScheme colours : List.of(ColorScheme.DARK, ColorScheme.LIGHT)) {
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(colours));
+            for (int width : List.of(390, 1440)) {
+                page.setViewportSize(width, 880);
+                fits(page, width + "-" + colours + "-" + shot);
+            }
+        }
+    }
+
     static void fits(Page page, String shot) {
         shoot(page, shot);
         Object sideways = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");

@@ -51,22 +51,18 @@ class SeasonJourneyTest extends Journey {
     @Test
     @Order(2)
     void thePagesFitDesktopAndPhoneInLightAndDark() {
-        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            for (int width : List.of(1440, 390)) {
-                Page page = page(width, 880, colours);
-                visit(page, "", "^Trip 1, ", width + "-" + colours + "-next-trip");
-                visit(page, "season", "^Season$", width + "-" + colours + "-season");
-                visit(page, "season/day", "^\\w{3} \\d", width + "-" + colours + "-days");
-                visit(page, "stages", "^Stages$", width + "-" + colours + "-stages");
-                visit(page, "stages/water-cap-pour", "cap", width + "-" + colours + "-stage");
-                visit(page, "takeoffs", "^Takeoffs$", width + "-" + colours + "-takeoffs");
-                visit(page, "takeoffs/wall-fill/wall-fill", "Fill", width + "-" + colours + "-takeoff-fill");
-                visit(page, "takeoffs/cut-list/shop-slab-bars", "Bars", width + "-" + colours + "-takeoff-cuts");
-                visit(page, "place", ".", width + "-" + colours + "-place");
-                visit(page, "edit/power", "^Power$", width + "-" + colours + "-edit-power");
-                page.context().close();
-            }
-        }
+        Page page = page(1440, ColorScheme.LIGHT);
+        visit(page, "", "^Trip 1, ", "next-trip");
+        visit(page, "season", "^Season$", "season");
+        visit(page, "season/day", "^\\w{3} \\d", "days");
+        visit(page, "stages", "^Stages$", "stages");
+        visit(page, "stages/water-cap-pour", "cap", "stage");
+        visit(page, "takeoffs", "^Takeoffs$", "takeoffs");
+        visit(page, "takeoffs/wall-fill/wall-fill", "Fill", "takeoff-fill");
+        visit(page, "takeoffs/cut-list/shop-slab-bars", "Bars", "takeoff-cuts");
+        visit(page, "place", ".", "place");
+        visit(page, "edit/power", "^Power$", "edit-power");
+        page.context().close();
         assertThat(troubles()).isEmpty();
     }
 
@@ -77,7 +73,7 @@ class SeasonJourneyTest extends Journey {
             assertThat(page.locator("season-board").getByRole(AriaRole.BUTTON).first())
                     .isVisible();
         }
-        fits(page, shot);
+        fitsEverywhere(page, shot);
     }
 
     @Test
@@ -117,44 +113,36 @@ class SeasonJourneyTest extends Journey {
     @Test
     @Order(3)
     void whatWouldHaveToChangeIsAskedOnTheSeasonPage() {
-        for (int width : List.of(1440, 390)) {
-            Page page = page(width, 900, ColorScheme.LIGHT);
-            page.setDefaultTimeout(90_000);
-            page.navigate(address("season"));
-            assertThat(heading(page, "^Season$")).isVisible();
-            page.getByText("What would have to change to finish sooner?")
-                    .first()
-                    .click();
-            Locator answer = page.locator(".fs-answer")
-                    .filter(new Locator.FilterOptions()
-                            .setHasText(Pattern.compile(
-                                    "no plan has it|No plan was found|There is a plan|cannot finish sooner")));
-            assertThat(answer).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
-            page.getByText("What would each style make of it?").click();
-            assertThat(page.getByText(Pattern.compile("^Fewest trips: .* trips, ")))
-                    .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
-            page.screenshot(new Page.ScreenshotOptions().setPath(SHOTS.resolve(width + "-asked.png")));
-            page.context().close();
-        }
+        Page page = page(1440, 900, ColorScheme.LIGHT);
+        page.setDefaultTimeout(90_000);
+        page.navigate(address("season"));
+        assertThat(heading(page, "^Season$")).isVisible();
+        page.getByText("What would have to change to finish sooner?").first().click();
+        Locator answer = page.locator(".fs-answer")
+                .filter(new Locator.FilterOptions()
+                        .setHasText(Pattern.compile(
+                                "no plan has it|No plan was found|There is a plan|cannot finish sooner")));
+        assertThat(answer).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+        page.getByText("What would each style make of it?").click();
+        assertThat(page.getByText(Pattern.compile("^Fewest trips: .* trips, ")))
+                .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
+        fitsEverywhere(page, "asked");
+        page.context().close();
         assertThat(troubles()).isEmpty();
     }
 
     @Test
     @Order(3)
     void thePlanOfAnotherStyleIsSetBesideThePlanNow() {
-        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            for (int width : List.of(1440, 390)) {
-                Page page = page(width, 880, colours);
-                page.setDefaultTimeout(90_000);
-                page.navigate(address("season"));
-                page.getByText("Set two plans side by side").click();
-                assertThat(heading(page, "^Two plans side by side$")).isVisible();
-                page.getByText("another style: Fewest trips").click();
-                setSideBySide(page, width + "-" + colours + "-compared");
-                assertThat(page.locator(".fs-side-by-side")).containsText("Fewest trips keeps");
-                page.context().close();
-            }
-        }
+        Page page = page(1440, ColorScheme.LIGHT);
+        page.setDefaultTimeout(90_000);
+        page.navigate(address("season"));
+        page.getByText("Set two plans side by side").click();
+        assertThat(heading(page, "^Two plans side by side$")).isVisible();
+        page.getByText("another style: Fewest trips").click();
+        setSideBySide(page, "compared");
+        assertThat(page.locator(".fs-side-by-side")).containsText("Fewest trips keeps");
+        page.context().close();
         assertThat(troubles()).isEmpty();
     }
 
@@ -191,33 +179,24 @@ class SeasonJourneyTest extends Journey {
                 .click();
         assertThat(page.locator(".fs-table table").first())
                 .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(90_000));
-        fits(page, shot);
+        fitsEverywhere(page, shot);
     }
 
     @Test
     @Order(3)
     void theLoadsOfATripAreReadAndSharedOutAnewWhenTheTrailerStaysHome() {
-        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            for (int width : List.of(1440, 390)) {
-                Page page = page(width, 880, colours);
-                page.navigate(address(""));
-                page.getByText("Where each pack lies, and what to buy where").click();
-                assertThat(heading(page, "^Loads of trip 1, ")).isVisible();
-                assertThat(page.locator("svg.fs-rig").first()).containsText("trailer axle");
-                page.getByText("The trailer stays home").click();
-                assertThat(page.locator(".fs-day-answer")).containsText("Goes in now, Pickup: ");
-                fits(page, width + "-" + colours + "-loads");
-                page.locator(".fs-loads > section")
-                        .first()
-                        .screenshot(new Locator.ScreenshotOptions()
-                                .setPath(SHOTS.resolve(width + "-" + colours + "-loads-run.png")));
-                page.getByText("Later trip", new Page.GetByTextOptions().setExact(true))
-                        .click();
-                assertThat(heading(page, "^Loads of trip 2, ")).isVisible();
-                fits(page, width + "-" + colours + "-loads-2");
-                page.context().close();
-            }
-        }
+        Page page = page(1440, ColorScheme.LIGHT);
+        page.navigate(address(""));
+        page.getByText("Where each pack lies, and what to buy where").click();
+        assertThat(heading(page, "^Loads of trip 1, ")).isVisible();
+        assertThat(page.locator("svg.fs-rig").first()).containsText("trailer axle");
+        page.getByText("The trailer stays home").click();
+        assertThat(page.locator(".fs-day-answer")).containsText("Goes in now, Pickup: ");
+        fitsEverywhere(page, "loads");
+        page.getByText("Later trip", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(heading(page, "^Loads of trip 2, ")).isVisible();
+        fitsEverywhere(page, "loads-2");
+        page.context().close();
         assertThat(troubles()).isEmpty();
     }
 
