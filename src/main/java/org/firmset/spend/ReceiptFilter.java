@@ -2,6 +2,7 @@ package org.firmset.spend;
 
 import java.time.YearMonth;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,23 +10,75 @@ import org.jspecify.annotations.Nullable;
  *
  * @param subproject key, or {@link #NOBODY} for what nobody bears yet
  * @param stage key, or {@link #NOBODY} for what belongs to a subproject as a whole
+ * @param material key, or {@link #NOBODY} for what is none of the homestead's materials
  * @param supplier as written on the receipt; capitals do not count
+ * @param finished keys of the stages that are finished, to ask only for what these cost
  */
 public record ReceiptFilter(
         @Nullable String subproject,
         @Nullable String stage,
+        @Nullable String material,
         @Nullable String supplier,
         @Nullable LineKind kind,
-        @Nullable YearMonth month) {
+        @Nullable YearMonth month,
+        @Nullable Set<String> finished) {
     public static final String NOBODY = "-";
-    public static final ReceiptFilter ALL = new ReceiptFilter(null, null, null, null, null);
+    public static final ReceiptFilter ALL = new ReceiptFilter(null, null, null, null, null, null, null);
+
+    public ReceiptFilter {
+        finished = finished == null ? null : Set.copyOf(finished);
+    }
+
+    /** Of any material, finished or not. */
+    public ReceiptFilter(
+            @Nullable String subproject,
+            @Nullable String stage,
+            @Nullable String supplier,
+            @Nullable LineKind kind,
+            @Nullable YearMonth month) {
+        this(subproject, stage, null, supplier, kind, month, null);
+    }
 
     public static ReceiptFilter ofSubproject(String subproject) {
-        return new ReceiptFilter(subproject, null, null, null, null);
+        return ALL.withSubproject(subproject);
     }
 
     public static ReceiptFilter ofStage(String subproject, String stage) {
-        return new ReceiptFilter(subproject, stage, null, null, null);
+        return ofSubproject(subproject).withStage(stage);
+    }
+
+    /** @param stages keys of all that are finished */
+    public static ReceiptFilter ofFinished(Set<String> stages) {
+        return ALL.withFinished(stages);
+    }
+
+    /** The same of another subproject, whose stages are others. */
+    public ReceiptFilter withSubproject(@Nullable String other) {
+        return new ReceiptFilter(other, null, material, supplier, kind, month, finished);
+    }
+
+    public ReceiptFilter withStage(@Nullable String other) {
+        return new ReceiptFilter(subproject, other, material, supplier, kind, month, finished);
+    }
+
+    public ReceiptFilter withMaterial(@Nullable String other) {
+        return new ReceiptFilter(subproject, stage, other, supplier, kind, month, finished);
+    }
+
+    public ReceiptFilter withSupplier(@Nullable String other) {
+        return new ReceiptFilter(subproject, stage, material, other, kind, month, finished);
+    }
+
+    public ReceiptFilter withKind(@Nullable LineKind other) {
+        return new ReceiptFilter(subproject, stage, material, supplier, other, month, finished);
+    }
+
+    public ReceiptFilter withMonth(@Nullable YearMonth other) {
+        return new ReceiptFilter(subproject, stage, material, supplier, kind, other, finished);
+    }
+
+    public ReceiptFilter withFinished(@Nullable Set<String> other) {
+        return new ReceiptFilter(subproject, stage, material, supplier, kind, month, other);
     }
 
     boolean takes(Receipt receipt) {
@@ -36,7 +89,9 @@ public record ReceiptFilter(
     boolean takes(ReceiptCosts.Cost cost) {
         return (kind == null || kind == cost.kind())
                 && takes(subproject, cost.subproject())
-                && takes(stage, cost.stage());
+                && takes(stage, cost.stage())
+                && takes(material, cost.material())
+                && (finished == null || (cost.stage() != null && finished.contains(cost.stage())));
     }
 
     private static boolean takes(@Nullable String wanted, @Nullable String key) {

@@ -160,6 +160,11 @@ class SeasonJourneyTest extends Journey {
                         .first()
                         .click();
                 assertThat(page.locator(".fs-stage-sums")).containsText("Gravel the track to the tank base");
+                if (width == 1440 && colours == ColorScheme.LIGHT) {
+                    page.getByText("Keep today's budget as a baseline").click();
+                    aReceiptOfAnotherTabIsTold(page);
+                }
+                opensToHowItWasMade(page);
                 fits(page, width + "-" + colours + "-spend");
                 if (width == 1440) {
                     page.locator(".fs-stage-sums a[href*='stage=water-track&kind=fuel']")
@@ -172,6 +177,36 @@ class SeasonJourneyTest extends Journey {
             }
         }
         assertThat(troubles()).isEmpty();
+    }
+
+    private void aReceiptOfAnotherTabIsTold(Page page) {
+        assertThat(page.getByText(Pattern.compile("^Against the budget of .*: as it was to be")))
+                .isVisible();
+        page.getByLabel("A rise of, in percent").fill("12");
+        Page other = page.context().newPage();
+        other.navigate(address("spend/receipts/new"));
+        other.getByLabel("What", new Page.GetByLabelOptions().setExact(true)).fill("Pump for the day");
+        other.getByLabel("Amount", new Page.GetByLabelOptions().setExact(true)).fill("86");
+        other.keyboard().press("Control+Enter");
+        assertThat(heading(other, "^Receipts$")).isVisible();
+        other.close();
+        assertThat(page.getByText(Pattern.compile("^Against the budget of .*: \\$86\\.00 over")))
+                .isVisible();
+        assertThat(page.getByLabel("A rise of, in percent")).hasValue("12");
+        assertThat(page.locator(".fs-stage-sums")).containsText("Gravel the track to the tank base");
+    }
+
+    private static void opensToHowItWasMade(Page page) {
+        page.getByText("What changed since, thing by thing").click();
+        Locator figure = page.locator(".fs-opens").first();
+        figure.click();
+        assertThat(figure).hasAttribute("aria-expanded", "true");
+        assertThat(page.locator(".fs-made").first()).containsText("Now in all");
+        assertThat(page.locator(".fs-made a[href*='spend/receipts?']").first()).isVisible();
+        page.getByText("The figures underneath").click();
+        page.locator(".fs-opens[aria-label^='EV,']").click();
+        assertThat(page.locator(".fs-made a[href$='stage=water-track']").first())
+                .isVisible();
     }
 
     private static void setSideBySide(Page page, String shot) {

@@ -27,6 +27,7 @@ import org.firmset.season.money.CashNeed;
 import org.firmset.season.money.Changed;
 import org.firmset.season.money.Coming;
 import org.firmset.season.money.Course;
+import org.firmset.season.money.MadeParts;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MonthMoney;
 import org.firmset.season.money.Payment;
@@ -76,6 +77,8 @@ class MoneyPropertiesTest {
         assertThat(told)
                 .as(seed)
                 .isEqualTo(rich.budget().whole().subtract(plain.budget().whole()));
+        MadeParts.makeTheWhole(plain.budget(), rich, seed);
+        MadeParts.makeTheWhole(rich.budget(), plain, seed);
         byte[] written = RecordJson.write(MoneyReport.BUDGET, rich.budget(), UnitSystem.METRIC)
                 .getBytes(StandardCharsets.UTF_8);
         assertThat(RecordJson.read(MoneyReport.BUDGET, Baseline.class, written)).isEqualTo(rich.budget());

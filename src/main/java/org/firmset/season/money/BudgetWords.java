@@ -16,25 +16,30 @@ import org.jspecify.annotations.Nullable;
 
 /** How what is expected differs from a kept budget and why, in sentences and tables. */
 public final class BudgetWords {
+    /** In place of a figure that is none. */
+    public static final String NONE = "–";
+
     private final MoneyReport report;
     private final Baseline kept;
     private final Names names;
+    private final List<BudgetDifference> all;
 
     public BudgetWords(MoneyReport report, Baseline kept) {
         this.report = report;
         this.kept = kept;
         names = new Names(report.homestead());
+        all = BudgetDifference.of(kept, report.budget());
     }
 
     /** All of it in one sentence. */
     public String verdict() {
-        Difference all = sum(all());
+        Difference why = sum(all);
         return "Against the budget of %s, %s: %s%s."
                 .formatted(
                         Dates.date(kept.on()),
                         show(kept.whole()),
-                        MoneyWords.overUnder(all.sum()),
-                        all.sum().isZero() && reasons(all).isEmpty() ? "" : ". " + capital(reasons(all)));
+                        MoneyWords.overUnder(why.sum()),
+                        why.sum().isZero() && reasons(why).isEmpty() ? "" : ". " + capital(reasons(why)));
     }
 
     /** Of one subproject, with its reserve. */
@@ -42,7 +47,7 @@ public final class BudgetWords {
         Money was = kept.of(subproject);
         Money is = report.budget().of(subproject);
         Money reserve = kept.reserveOf(subproject);
-        Difference why = sum(all().stream()
+        Difference why = sum(all.stream()
                 .filter(d -> subproject.equals(d.thing().subproject()))
                 .toList());
         String reasons = reasons(why);
@@ -64,42 +69,54 @@ public final class BudgetWords {
                         : "The reserve of %s is untouched.".formatted(show(reserve));
     }
 
-    /** One row for each thing that changed, the largest change first; the last row is the sum of all. */
+    /** What changed, the largest first. */
+    public List<BudgetDifference> all() {
+        return all;
+    }
+
+    /** The rows of {@link #all}, and last the sum of all; beside the differences what receipts tell of each. */
     public WordTable differences() {
-        List<BudgetDifference> all = all();
         List<List<String>> rows = new ArrayList<>();
         for (BudgetDifference one : all) {
-            BudgetDifference.Thing thing = one.thing();
+            Thing thing = one.thing();
             rows.add(row(
                     names.subproject(thing.subproject()) + ": " + names.stage(thing.stage()),
                     thing.material() == null ? MoneyWords.kind(thing.kind()) : names.material(thing.material()),
-                    one.difference()));
+                    one.difference(),
+                    report.bought(thing).map(b -> show(b.spent())).orElse(NONE),
+                    report.bought(thing).map(b -> show(b.committed())).orElse(NONE)));
         }
         if (!rows.isEmpty()) {
-            rows.add(row("All together", "", sum(all)));
+            rows.add(row("All together", "", sum(all), "", ""));
         }
         return new WordTable(
                 "What changed since",
-                List.of("Stage", "What", "By price", "By quantity", "By what is new or gone", "In all"),
+                List.of(
+                        "Stage",
+                        "What",
+                        "By price",
+                        "By quantity",
+                        "By what is new or gone",
+                        "In all",
+                        "Spent so far",
+                        "On order"),
                 rows);
     }
 
-    private List<String> row(String name, String what, Difference difference) {
+    private List<String> row(String name, String what, Difference difference, String spent, String committed) {
         return List.of(
                 name,
                 what,
                 part(difference.price()),
                 part(difference.quantity()),
                 part(difference.scope()),
-                MoneyWords.overUnder(difference.sum()));
+                MoneyWords.overUnder(difference.sum()),
+                spent,
+                committed);
     }
 
     private static String part(Money amount) {
-        return amount.isZero() ? "–" : MoneyWords.overUnder(amount);
-    }
-
-    private List<BudgetDifference> all() {
-        return BudgetDifference.of(kept, report.budget());
+        return amount.isZero() ? NONE : MoneyWords.overUnder(amount);
     }
 
     private Difference sum(List<BudgetDifference> some) {
@@ -156,22 +173,46 @@ public final class BudgetWords {
                 List.of(
                         List.of("PV", "was to be finished by now", show(value.planned())),
                         List.of("EV", "is finished", show(value.earned())),
-                        List.of("AC", "what that cost", show(value.actual())),
+                        List.of("AC", "what that cost" + onOrder(), show(value.actual())),
                         List.of("BAC", "the whole budget", show(value.budget())),
-                        List.of("CPI", "EV / AC", ratio(value.costIndex())),
-                        List.of("SPI", "EV / PV", ratio(value.scheduleIndex())),
-                        List.of("EAC", "BAC x AC / EV", money(value.estimateAtCompletion())),
-                        List.of("ETC", "EAC - AC", money(value.estimateToComplete())),
-                        List.of("TCPI", "what the rest must reach", ratio(value.toCompleteIndex()))));
+                        List.of("CPI", over("EV / AC", value.earned(), value.actual()), ratio(value.costIndex())),
+                        List.of("SPI", over("EV / PV", value.earned(), value.planned()), ratio(value.scheduleIndex())),
+                        List.of(
+                                "EAC",
+                                "BAC x AC / EV = %s x %s / %s"
+                                        .formatted(show(value.budget()), show(value.actual()), show(value.earned())),
+                                money(value.estimateAtCompletion())),
+                        List.of(
+                                "ETC",
+                                value.estimateAtCompletion()
+                                        .map(e -> "EAC - AC = %s - %s".formatted(show(e), show(value.actual())))
+                                        .orElse("EAC - AC"),
+                                money(value.estimateToComplete())),
+                        List.of(
+                                "TCPI",
+                                over(
+                                        "(BAC - EV) / (BAC - AC)",
+                                        value.budget().subtract(value.earned()),
+                                        value.budget().subtract(value.actual())),
+                                ratio(value.toCompleteIndex()))));
+    }
+
+    private String onOrder() {
+        Money committed = report.ofFinished().committed();
+        return committed.isZero() ? "" : ", %s of it on order".formatted(show(committed));
+    }
+
+    private String over(String formula, Money above, Money below) {
+        return "%s = %s / %s".formatted(formula, show(above), show(below));
     }
 
     private static String ratio(Optional<BigDecimal> ratio) {
         return ratio.map(r -> r.setScale(3, RoundingMode.HALF_EVEN).toPlainString())
-                .orElse("–");
+                .orElse(NONE);
     }
 
     private String money(Optional<Money> amount) {
-        return amount.map(this::show).orElse("–");
+        return amount.map(this::show).orElse(NONE);
     }
 
     private String show(@Nullable Money amount) {

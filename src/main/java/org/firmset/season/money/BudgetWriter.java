@@ -8,15 +8,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.firmset.homestead.Stage;
 import org.firmset.measure.Cash;
 import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
+import org.firmset.spend.FinishedWork;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptCosts;
 import org.javamoney.moneta.Money;
-import org.jspecify.annotations.Nullable;
 
 /** Today's budget: what was paid and is on order as it was, what is coming as it is planned, and the reserve apart. */
 final class BudgetWriter {
@@ -24,6 +23,7 @@ final class BudgetWriter {
     private final List<Coming> coming;
     private final Map<String, LocalDate> finishes = new HashMap<>();
     private final List<Baseline.Item> items = new ArrayList<>();
+    private final Map<Thing, Bought> bought = new HashMap<>();
 
     BudgetWriter(Books books, List<Coming> coming) {
         this.books = books;
@@ -32,33 +32,34 @@ final class BudgetWriter {
         if (season != null) {
             season.report().stages().forEach(s -> finishes.put(s.key(), s.finish()));
         }
-        for (Stage stage : books.homestead().stages()) {
-            if (stage.progress() != null && stage.progress().finishedOn() != null) {
-                finishes.put(stage.key(), stage.progress().finishedOn());
-            }
-        }
+        finishes.putAll(FinishedWork.of(books.homestead()));
+    }
+
+    /** What of the written budget stands on receipts. */
+    Map<Thing, Bought> bought() {
+        return Map.copyOf(bought);
     }
 
     Baseline write() {
         books.receipts().forEach(this::bought);
         for (Coming next : coming) {
-            boolean packs = next.purpose() == Purpose.PACKS;
-            items.add(new Baseline.Item(
-                    next.subproject(),
-                    next.stage(),
-                    next.kind(),
-                    packs ? next.what() : null,
-                    next.quantity(),
-                    next.expected(),
-                    next.on(),
-                    finish(next.stage())));
+            items.add(item(Thing.of(next), next.quantity(), next.expected(), next.on()));
         }
         Baseline whole = new Baseline(books.today(), books.currency(), items, List.of()).together();
         return new Baseline(whole.on(), whole.currency(), whole.items(), reserves(whole));
     }
 
-    private @Nullable LocalDate finish(@Nullable String stage) {
-        return stage == null ? null : finishes.get(stage);
+    private Baseline.Item item(Thing thing, BigDecimal quantity, Money amount, LocalDate due) {
+        String stage = thing.stage();
+        return new Baseline.Item(
+                thing.subproject(),
+                stage,
+                thing.kind(),
+                thing.material(),
+                quantity,
+                amount,
+                due,
+                stage == null ? null : finishes.get(stage));
     }
 
     private void bought(Receipt receipt) {
@@ -67,17 +68,15 @@ final class BudgetWriter {
                 .filter(c -> c.kind() == LineKind.FUEL)
                 .map(ReceiptCosts.Cost::amount)
                 .reduce(books.cents(0), Money::add);
-        for (ReceiptCosts.Cost cost : costs) {
+        List<Money> paid = ReceiptCosts.paid(receipt, costs);
+        for (int i = 0; i < costs.size(); i++) {
+            ReceiptCosts.Cost cost = costs.get(i);
             if (cost.kind() != LineKind.DEPOSIT) {
-                items.add(new Baseline.Item(
-                        cost.subproject(),
-                        cost.stage(),
-                        cost.kind(),
-                        cost.kind() == LineKind.MATERIAL ? cost.material() : null,
-                        quantity(cost, fuel),
-                        cost.amount(),
-                        receipt.date(),
-                        finish(cost.stage())));
+                Thing thing = Thing.of(cost);
+                BigDecimal quantity = quantity(cost, fuel);
+                items.add(item(thing, quantity, cost.amount(), receipt.date()));
+                Money open = cost.amount().subtract(paid.get(i));
+                bought.merge(thing, new Bought(quantity, paid.get(i), open), Bought::plus);
             }
         }
     }

@@ -7,15 +7,17 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
-import org.firmset.homestead.Stage;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Run;
 import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
+import org.firmset.spend.FinishedWork;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.PriceBook;
@@ -36,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param sharing how trips are shared
  * @param paid what left the purse on each day, refundable deposits left out
  * @param budget what was paid and what is coming as one budget of today
+ * @param bought what of it stands on receipts
  */
 public record MoneyReport(
         Homestead homestead,
@@ -48,6 +51,7 @@ public record MoneyReport(
         TripCost.Rule sharing,
         PriceBook prices,
         Baseline budget,
+        Map<Thing, Bought> bought,
         List<LeftOver> leftOver,
         Map<LocalDate, Money> paid) {
     /** What stands at the head of a budget that is kept as a document. */
@@ -76,6 +80,7 @@ public record MoneyReport(
         new ItemsAhead(books, ledger).write(spent, made);
         payOrders(books, orders, brought, made, ledger);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
+        BudgetWriter budget = new BudgetWriter(books, ledger.coming);
         return new MoneyReport(
                 books.homestead(),
                 books.today(),
@@ -86,7 +91,8 @@ public record MoneyReport(
                 tools,
                 TripsAhead.rule(books),
                 prices,
-                new BudgetWriter(books, ledger.coming).write(),
+                budget.write(),
+                budget.bought(),
                 LeftOver.of(books, ledger.coming),
                 paid(books));
     }
@@ -143,14 +149,19 @@ public record MoneyReport(
 
     /** The worth of the work by today against a kept budget; a stage counts when it is finished. */
     public EarnedValue worth(Baseline kept) {
-        Map<String, LocalDate> finished = new HashMap<>();
-        for (Stage stage : homestead.stages()) {
-            if (stage.progress() != null && stage.progress().finishedOn() != null) {
-                finished.put(stage.key(), stage.progress().finishedOn());
-            }
-        }
-        Forecast.Row actual = forecast.sumOf(of -> of.stage() != null && finished.containsKey(of.stage()));
-        return kept.on(today, finished, actual.spent().add(actual.committed()));
+        Forecast.Row actual = ofFinished();
+        return kept.on(today, FinishedWork.of(homestead), actual.spent().add(actual.committed()));
+    }
+
+    /** What receipts tell of the stages that are finished. */
+    Forecast.Row ofFinished() {
+        Set<String> finished = FinishedWork.of(homestead).keySet();
+        return forecast.sumOf(of -> of.stage() != null && finished.contains(of.stage()));
+    }
+
+    /** What receipts tell of a thing; nothing when there are none. */
+    public Optional<Bought> bought(Thing thing) {
+        return Optional.ofNullable(bought.get(thing));
     }
 
     /** By how much a rise moves the sum at the finish. @param material null for all packs */

@@ -2,7 +2,6 @@ package org.firmset.season.ui;
 
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.button.ButtonVariant;
-import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
@@ -12,10 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
-import org.firmset.homestead.Subproject;
 import org.firmset.season.Dates;
-import org.firmset.season.WordTable;
-import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
@@ -28,6 +24,7 @@ final class BudgetPanel extends Section {
             Optional<KeptBaseline> chosen,
             Baselines baselines,
             UUID homestead,
+            Unfolded unfolded,
             Consumer<UUID> choose) {
         addClassName("fs-block");
         add(new H2("Against the budget"));
@@ -40,7 +37,7 @@ final class BudgetPanel extends Section {
             chosen.ifPresent(c -> buttons.add(choice(money, kept, c, choose)));
         }
         buttons.add(keep);
-        chosen.ifPresentOrElse(c -> compared(money, c), () -> nothing(money));
+        chosen.ifPresentOrElse(c -> add(new ComparedPanel(money, c, unfolded)), () -> nothing(money));
         add(buttons);
         chosen.ifPresent(c -> buttons.add(removal(c, baselines, homestead, choose)));
     }
@@ -72,20 +69,5 @@ final class BudgetPanel extends Section {
                 });
         remove.addThemeVariants(ButtonVariant.TERTIARY);
         return remove;
-    }
-
-    private void compared(MoneyReport money, KeptBaseline chosen) {
-        BudgetWords words = new BudgetWords(money, chosen.budget());
-        add(new Paragraph(words.verdict()));
-        add(SpendView.list(money.homestead().subprojects().stream()
-                .map(Subproject::key)
-                .map(words::verdict)
-                .toList()));
-        WordTable differences = words.differences();
-        if (!differences.rows().isEmpty()) {
-            add(new Details(differences.title() + ", thing by thing", new TablePanel(differences)));
-        }
-        add(SpendView.list(words.worth()));
-        add(new Details("The figures underneath", new TablePanel(words.terms())));
     }
 }

@@ -13,33 +13,44 @@ import org.firmset.measure.Cash;
 import org.firmset.measure.UnitsFault;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
+import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.money.MoneyReport;
 import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
 
 /** What if a month may take so much at the most: planned again and set beside the plan now. */
 final class MonthLimitPanel extends Div {
     private final Seasons seasons;
     private final UUID homestead;
-    private final String currency;
+    private String currency = "";
+    private @Nullable SeasonReport plan;
     private final TextField amount = new TextField("At most in a month");
     private final Checkbox firm = new Checkbox("Whatever it takes: no plan may spend more");
+    private final Button ask = new Button("What would that mean?", e -> ask());
     private final Div result = new Div();
 
-    MonthLimitPanel(Seasons seasons, UUID homestead, MoneyReport money) {
+    MonthLimitPanel(Seasons seasons, UUID homestead) {
         this.seasons = seasons;
         this.homestead = homestead;
-        currency = money.currency();
         addClassNames("fs-ask", "fs-no-print");
         result.getElement().setAttribute("role", "status");
         result.getElement().setAttribute("aria-live", "polite");
-        amount.setHelperText("Such as 900 " + currency);
-        Button ask = new Button("What would that mean?", e -> ask());
-        // what is found out about a plan that is replaced in a moment would be lost
-        ask.setEnabled(!seasons.state(homestead).isLooking());
         Div fields = new Div(amount, firm, ask);
         fields.addClassName("fs-asking");
         add(fields, result);
+    }
+
+    /** Asks about this plan; what was typed stays, and so does the answer while the plan is the same. */
+    void show(MoneyReport money, SeasonReport shown) {
+        currency = money.currency();
+        amount.setHelperText("Such as 900 " + currency);
+        // what is found out about a plan that is replaced in a moment would be lost
+        ask.setEnabled(!seasons.state(homestead).isLooking());
+        if (!shown.equals(plan)) {
+            result.removeAll();
+        }
+        plan = shown;
     }
 
     private void ask() {

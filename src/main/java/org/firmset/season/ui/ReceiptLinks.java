@@ -1,7 +1,10 @@
 package org.firmset.season.ui;
 
 import java.time.YearMonth;
+import java.util.Collection;
 import java.util.Objects;
+import java.util.Set;
+import org.firmset.season.money.Thing;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.ui.SpendPages;
@@ -20,12 +23,27 @@ final class ReceiptLinks {
     }
 
     static String ofMonth(YearMonth month) {
-        return SpendPages.receipts(new ReceiptFilter(null, null, null, null, month));
+        return SpendPages.receipts(ReceiptFilter.ALL.withMonth(month));
     }
 
     static String of(Forecast.Of of) {
         return SpendPages.receipts(
                 new ReceiptFilter(orNobody(of.subproject()), orNobody(of.stage()), null, of.kind(), null));
+    }
+
+    /** Just the receipts of what differs from a budget. */
+    static String of(Thing thing) {
+        return SpendPages.receipts(thing.receipts());
+    }
+
+    /** What a stage cost, whoever bears it. */
+    static String ofStage(String key) {
+        return SpendPages.receipts(ReceiptFilter.ALL.withStage(key));
+    }
+
+    /** What all finished stages cost. */
+    static String ofFinished(Collection<String> stages) {
+        return SpendPages.receipts(ReceiptFilter.ofFinished(Set.copyOf(stages)));
     }
 
     private static String orNobody(@Nullable String key) {

@@ -18,7 +18,8 @@ import org.firmset.season.money.ThingWords;
 final class RisePanel extends Div {
     private static final String ALL = "";
 
-    private final MoneyReport money;
+    private MoneyReport money;
+    private List<String> toBuy = List.of();
     private final TextField percent = new TextField("A rise of, in percent");
     private final Select<String> what = new Select<>();
     private final Paragraph answer = new Paragraph();
@@ -28,15 +29,9 @@ final class RisePanel extends Div {
         addClassNames("fs-ask", "fs-no-print");
         answer.getElement().setAttribute("role", "status");
         answer.getElement().setAttribute("aria-live", "polite");
-        List<String> toBuy = money.coming().stream()
-                .filter(c -> c.purpose() == Purpose.PACKS)
-                .map(Coming::what)
-                .distinct()
-                .toList();
         what.setLabel("On");
-        what.setItems(Stream.concat(Stream.of(ALL), toBuy.stream()).toList());
         what.setItemLabelGenerator(this::name);
-        what.setValue(ALL);
+        choose(ALL);
         what.addValueChangeListener(e -> tell());
         percent.setValue("8");
         percent.setValueChangeMode(ValueChangeMode.LAZY);
@@ -44,7 +39,28 @@ final class RisePanel extends Div {
         Div fields = new Div(percent, what);
         fields.addClassName("fs-asking");
         add(fields, answer);
+        show(money);
+    }
+
+    /** Answers for other sums; what was typed and chosen stays as long as it is there. */
+    void show(MoneyReport other) {
+        money = other;
+        List<String> now = other.coming().stream()
+                .filter(c -> c.purpose() == Purpose.PACKS)
+                .map(Coming::what)
+                .distinct()
+                .toList();
+        if (!now.equals(toBuy)) {
+            String chosen = what.getValue();
+            toBuy = now;
+            choose(now.contains(chosen) ? chosen : ALL);
+        }
         tell();
+    }
+
+    private void choose(String value) {
+        what.setItems(Stream.concat(Stream.of(ALL), toBuy.stream()).toList());
+        what.setValue(value);
     }
 
     private String name(String key) {
@@ -62,7 +78,8 @@ final class RisePanel extends Div {
         percent.setErrorMessage("Write a number such as 8 or -2.5");
         if (fits) {
             String key = what.getValue();
-            answer.setText(new ThingWords(money).rise(ALL.equals(key) ? null : key, new BigDecimal(text)));
+            answer.setText(
+                    new ThingWords(money).rise(key == null || ALL.equals(key) ? null : key, new BigDecimal(text)));
         }
     }
 }

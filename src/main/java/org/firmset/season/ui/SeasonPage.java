@@ -47,11 +47,10 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         homesteads.opened().ifPresent(id -> Listener.follow(attached, this, seasons, id, this::show));
     }
 
-    /** Shows the plan again, because another part of it is asked for. */
+    /** Shows the plan again, because another part of it is asked for or something beside it changed. */
     void showAgain() {
         if (isAttached()) {
-            removeAll();
-            homesteads.opened().map(seasons::state).ifPresent(this::show);
+            homesteads.opened().map(seasons::state).ifPresent(this::showNow);
         }
     }
 
@@ -61,8 +60,6 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
     }
 
     private void show(SeasonState state) {
-        Optional<Homestead> homestead =
-                homesteads.opened().flatMap(homesteads::find).map(Kept::homestead);
         if (state instanceof SeasonState.Planning && getChildren().findAny().isPresent()) {
             return; // what is there stays until the new plan has come
         }
@@ -73,9 +70,17 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         if (same && state.isLooking()) {
             return; // only the look has gone on; what is being read stays
         }
-        removeAll();
+        showNow(state);
+    }
+
+    private void showNow(SeasonState state) {
+        Optional<Homestead> homestead =
+                homesteads.opened().flatMap(homesteads::find).map(Kept::homestead);
+        SeasonReport report = state.report();
         shown = report;
+        clear();
         if (homestead.isEmpty() || report == null) {
+            removeAll();
             add(new Paragraph(
                     state instanceof SeasonState.Planning
                             ? "The first plan is being made."
@@ -85,6 +90,11 @@ abstract class SeasonPage extends Div implements BeforeEnterObserver {
         show(homestead.get(), report);
     }
 
-    /** Shows the plan; the page is empty. */
+    /** Makes room for the plan to be shown anew. A page that keeps what is typed into it leaves more standing. */
+    void clear() {
+        removeAll();
+    }
+
+    /** Shows the plan; the page is as {@link #clear} left it. */
     abstract void show(Homestead homestead, SeasonReport report);
 }

@@ -28,11 +28,31 @@ final class TablePanel extends Div {
     }
 
     TablePanel(WordTable table, Links links) {
+        this(table, links, Optional.empty());
+    }
+
+    /** With figures that open to how they were made. @param unfolded the rows that are open, kept up to date */
+    TablePanel(WordTable table, Links links, Making making, Unfolded unfolded) {
+        this(table, links, Optional.of(new Opening(making, unfolded)));
+    }
+
+    private record Opening(Making making, Unfolded unfolded) {}
+
+    private TablePanel(WordTable table, Links links, Optional<Opening> opening) {
         NativeTableHeader head = new NativeTableHeader(new NativeTableRow(
                 table.headings().stream().map(TablePanel::columnHeading).toArray(Component[]::new)));
         NativeTableBody body = new NativeTableBody();
         for (int i = 0; i < table.rows().size(); i++) {
-            body.add(row(table, i, links));
+            int number = i;
+            Optional<MadeRow> made = opening.map(
+                    o -> new MadeRow(o.making, number, table.headings().size(), o.unfolded));
+            body.add(row(
+                    table,
+                    i,
+                    (column, text) -> figure(table, number, column, links)
+                            .or(() -> made.filter(m -> opens(opening, number, column))
+                                    .map(m -> m.opener(text, says(table, number, column) + ": how it is made")))));
+            made.ifPresent(body::add);
         }
         add(new NativeTable(head, body));
         addClassName("fs-table");
@@ -41,40 +61,45 @@ final class TablePanel extends Div {
         getElement().setAttribute("aria-label", table.title());
     }
 
+    private static boolean opens(Optional<Opening> opening, int row, int column) {
+        return opening.filter(o -> o.making.opens(row, column)).isPresent();
+    }
+
     private static Component columnHeading(String text) {
         NativeTableHeaderCell cell = new NativeTableHeaderCell(text);
         cell.getElement().setAttribute("scope", "col");
         return cell;
     }
 
-    private static NativeTableRow row(WordTable table, int number, Links links) {
+    /** What stands for a figure in place of its text, if anything does. */
+    private interface Figures {
+        Optional<Component> of(int column, String text);
+    }
+
+    private static NativeTableRow row(WordTable table, int number, Figures figures) {
         List<String> cells = table.rows().get(number);
         NativeTableHeaderCell name = new NativeTableHeaderCell(cells.getFirst());
         name.getElement().setAttribute("scope", "row");
         NativeTableRow row = new NativeTableRow(name);
         for (int column = 1; column < cells.size(); column++) {
-            row.add(cell(table, number, column, links));
+            String text = cells.get(column);
+            row.add(figures.of(column, text).map(NativeTableCell::new).orElseGet(() -> new NativeTableCell(text)));
         }
         return row;
     }
 
-    /** A figure by itself says nothing to those who jump from link to link, so its link tells the whole. */
-    private static NativeTableCell cell(WordTable table, int number, int column, Links links) {
+    private static Optional<Component> figure(WordTable table, int number, int column, Links links) {
+        return links.of(number, column).map(address -> {
+            Anchor link = new Anchor(address, table.rows().get(number).get(column));
+            link.getElement().setAttribute("aria-label", says(table, number, column) + ": its receipts");
+            return link;
+        });
+    }
+
+    /** A figure by itself says nothing to those who jump from link to link, so it is told whole. */
+    private static String says(WordTable table, int number, int column) {
         List<String> cells = table.rows().get(number);
-        String text = cells.get(column);
-        return links.of(number, column)
-                .map(address -> {
-                    Anchor link = new Anchor(address, text);
-                    link.getElement()
-                            .setAttribute(
-                                    "aria-label",
-                                    "%s, %s %s: its receipts"
-                                            .formatted(
-                                                    cells.getFirst(),
-                                                    table.headings().get(column).toLowerCase(Locale.ROOT),
-                                                    text));
-                    return new NativeTableCell(link);
-                })
-                .orElseGet(() -> new NativeTableCell(text));
+        return "%s, %s %s"
+                .formatted(cells.getFirst(), table.headings().get(column).toLowerCase(Locale.ROOT), cells.get(column));
     }
 }

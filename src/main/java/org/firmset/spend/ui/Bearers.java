@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Who may bear a cost, in words. What was removed from the homestead keeps its key and says so. */
 final class Bearers {
-    private static final String GONE = " (no longer there)";
+    static final String GONE = " (no longer there)";
 
     private final Map<String, String> subprojects = new HashMap<>();
     private final Map<String, String> stages = new HashMap<>();

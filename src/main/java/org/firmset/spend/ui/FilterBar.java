@@ -1,5 +1,7 @@
 package org.firmset.spend.ui;
 
+import static java.util.stream.Collectors.toMap;
+
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Anchor;
@@ -9,10 +11,13 @@ import java.time.YearMonth;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Material;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
 import org.firmset.spend.LineKind;
@@ -33,36 +38,18 @@ final class FilterBar extends Div {
         add(
                 subproject(homestead, bearers, receipts),
                 stage(homestead, bearers, receipts),
-                choice(
-                        "Supplier",
-                        suppliers(receipts),
-                        s -> s,
-                        filter.supplier(),
-                        s -> with(filter.subproject(), filter.stage(), s, filter.kind(), filter.month())),
-                choice(
-                        "Paid for",
-                        List.of(LineKind.values()),
-                        LineKind::words,
-                        filter.kind(),
-                        k -> with(filter.subproject(), filter.stage(), filter.supplier(), k, filter.month())),
-                choice(
-                        "Month",
-                        months(receipts),
-                        Months::words,
-                        filter.month(),
-                        m -> with(filter.subproject(), filter.stage(), filter.supplier(), filter.kind(), m)));
+                choice("Supplier", suppliers(receipts), s -> s, filter.supplier(), filter::withSupplier),
+                choice("Paid for", List.of(LineKind.values()), LineKind::words, filter.kind(), filter::withKind),
+                choice("Month", months(receipts), Months::words, filter.month(), filter::withMonth));
+        if (filter.material() != null) {
+            add(material(homestead, receipts));
+        }
+        if (filter.finished() != null) {
+            add(work(filter.finished()));
+        }
         if (!filter.equals(ReceiptFilter.ALL)) {
             add(new Anchor(SpendPages.RECEIPTS, "Show all again"));
         }
-    }
-
-    private static ReceiptFilter with(
-            @Nullable String subproject,
-            @Nullable String stage,
-            @Nullable String supplier,
-            @Nullable LineKind kind,
-            @Nullable YearMonth month) {
-        return new ReceiptFilter(subproject, stage, supplier, kind, month);
     }
 
     private interface Change<T> {
@@ -95,8 +82,7 @@ final class FilterBar extends Div {
                 keys,
                 k -> k.equals(ReceiptFilter.NOBODY) ? "not said yet" : bearers.subproject(k),
                 filter.subproject(),
-                // another subproject has other stages
-                s -> with(s, null, filter.supplier(), filter.kind(), filter.month()));
+                filter::withSubproject);
     }
 
     private ComboBox<String> stage(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
@@ -114,7 +100,32 @@ final class FilterBar extends Div {
                 keys,
                 k -> k.equals(ReceiptFilter.NOBODY) ? "of no single stage" : bearers.stage(k),
                 filter.stage(),
-                s -> with(filter.subproject(), s, filter.supplier(), filter.kind(), filter.month()));
+                filter::withStage);
+    }
+
+    /** Only there when a figure of one material is opened. */
+    private ComboBox<String> material(Homestead homestead, List<Receipt> receipts) {
+        Map<String, String> names = homestead.materials().stream().collect(toMap(Material::key, Material::name));
+        Stream<String> written =
+                receipts.stream().flatMap(r -> r.lines().stream()).flatMap(l -> Stream.ofNullable(l.material()));
+        List<String> keys = Stream.concat(
+                        Stream.concat(homestead.materials().stream().map(Material::key), written)
+                                .distinct(),
+                        Stream.of(ReceiptFilter.NOBODY))
+                .toList();
+        return choice(
+                "Material",
+                keys,
+                k -> k.equals(ReceiptFilter.NOBODY)
+                        ? "none of the homestead's"
+                        : names.getOrDefault(k, k + Bearers.GONE),
+                filter.material(),
+                filter::withMaterial);
+    }
+
+    /** Only there when a figure of finished work is opened. */
+    private ComboBox<Set<String>> work(Set<String> finished) {
+        return choice("Work", List.of(finished), f -> "finished stages only", finished, filter::withFinished);
     }
 
     private static Stream<Share> shares(List<Receipt> receipts) {

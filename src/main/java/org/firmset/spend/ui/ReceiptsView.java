@@ -18,6 +18,7 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
+import org.firmset.spend.FinishedWork;
 import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.Selected;
 import org.firmset.spend.store.KeptReceipt;
@@ -37,7 +38,9 @@ class ReceiptsView extends OpenedPage {
 
     @Override
     protected void show(Kept kept, BeforeEnterEvent event) {
-        ReceiptFilter filter = SpendPages.filter(event.getLocation().getQueryParameters()::getSingleParameter);
+        ReceiptFilter filter = SpendPages.filter(
+                event.getLocation().getQueryParameters()::getSingleParameter,
+                FinishedWork.of(kept.homestead()).keySet());
         String currency = kept.homestead().currency();
         Bearers bearers = new Bearers(kept.homestead());
         List<KeptReceipt> all = book.all(kept.id());

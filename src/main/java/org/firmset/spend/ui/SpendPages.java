@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.LineKind;
@@ -23,6 +24,8 @@ public final class SpendPages {
     public static final String IMPORT = "spend/import";
     static final String NEW = "new";
     static final String DOCUMENTS = "documents";
+    private static final String WORK = "work";
+    private static final String FINISHED = "finished";
 
     private SpendPages() {}
 
@@ -36,9 +39,11 @@ public final class SpendPages {
         List<String> parts = new ArrayList<>();
         add(parts, "subproject", filter.subproject());
         add(parts, "stage", filter.stage());
+        add(parts, "material", filter.material());
         add(parts, "supplier", filter.supplier());
         add(parts, "kind", filter.kind() == null ? null : lower(filter.kind()));
         add(parts, "month", filter.month() == null ? null : filter.month().toString());
+        add(parts, WORK, filter.finished() == null ? null : FINISHED);
         return String.join("&", parts);
     }
 
@@ -67,13 +72,16 @@ public final class SpendPages {
         Optional<String> value(String name);
     }
 
-    static ReceiptFilter filter(Asked asked) {
+    /** @param finished keys of the stages that are finished by now: an address that names each would grow too long */
+    static ReceiptFilter filter(Asked asked, Set<String> finished) {
         return new ReceiptFilter(
                 given(asked, "subproject"),
                 given(asked, "stage"),
+                given(asked, "material"),
                 given(asked, "supplier"),
                 kind(given(asked, "kind")),
-                month(given(asked, "month")));
+                month(given(asked, "month")),
+                FINISHED.equals(given(asked, WORK)) ? finished : null);
     }
 
     private static @Nullable String given(Asked asked, String name) {

@@ -255,6 +255,55 @@ class MoneyReportTest {
             assertThat(new BudgetWords(now, kept).verdict())
                     .isEqualTo("Against the budget of Mon 1 Mar 2027, €711.80: €43.20 over. Prices make €12.00 more,"
                             + " quantities make €6.20 more, what is new or gone make €25.00 more.");
+            MadeWords words = new MadeWords(now, kept);
+            assertThat(BudgetDifference.of(kept, now.budget()).stream().map(words::sums))
+                    .containsExactly(
+                            List.of("New: €25.00 now less €0.00 in the budget is €25.00 over."),
+                            List.of(
+                                    "By quantity: as many as in the budget.",
+                                    "By price: 24 packs by the budget would come to €108.00 and come to €120.00:"
+                                            + " €12.00 over."),
+                            List.of(
+                                    "By quantity: 1 pack more, at €55.80 for 9 packs as budgeted, is €6.20 over.",
+                                    "By price: 10 packs come to €62.00, as they would have by the budget."));
+        }
+
+        @Test
+        void what_is_there_what_is_on_order_and_what_is_still_to_buy_are_told_apart() {
+            ReceiptLine sacks = new ReceiptLine(
+                    LineKind.MATERIAL,
+                    "Gravel",
+                    "gravel-25",
+                    new BigDecimal("10"),
+                    null,
+                    eur("50.00"),
+                    List.of(Share.all("wood-store", "gravel")));
+            Receipt order = new Receipt(
+                    "o",
+                    TODAY,
+                    "Yard",
+                    ReceiptState.ORDERED,
+                    List.of(sacks),
+                    eur("0"),
+                    eur("0"),
+                    eur("20.00"),
+                    null,
+                    null);
+            MoneyReport now = report(PLACE, List.of(order));
+            BudgetDifference gravel = BudgetDifference.of(kept, now.budget()).getFirst();
+            MadeWords words = new MadeWords(now, kept);
+            // 10 for 50 in place of 45; 14 more at 4.50
+            assertThat(words.table(gravel).rows())
+                    .containsExactly(
+                            List.of("In the budget of Mon 1 Mar 2027", "24 packs", "€4.50", "€108.00"),
+                            List.of("Bought and on order", "10 packs", "€5.00", "€50.00"),
+                            List.of("of it spent so far", "–", "–", "€20.00"),
+                            List.of("of it on order, still to pay", "–", "–", "€30.00"),
+                            List.of("Still to buy", "14 packs", "€4.50", "€63.00"),
+                            List.of("Now in all", "24 packs", "€4.71", "€113.00"));
+            assertThat(words.sums(gravel))
+                    .contains("By price: 24 packs by the budget would come to €108.00 and come to €113.00:"
+                            + " €5.00 over.");
         }
 
         private static Supplier withPrice(Supplier supplier, String material, String amount) {

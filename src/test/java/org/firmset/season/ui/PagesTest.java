@@ -2,7 +2,6 @@ package org.firmset.season.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.Html;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.checkbox.Checkbox;
@@ -12,50 +11,29 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.NativeTable;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import java.math.BigDecimal;
-import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
-import java.util.concurrent.locks.LockSupport;
-import java.util.function.BooleanSupplier;
 import org.firmset.homestead.Cautions;
-import org.firmset.homestead.store.Homesteads;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Style;
 import org.firmset.season.Against;
 import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
-import org.firmset.season.SeasonState;
-import org.firmset.season.Seasons;
 import org.firmset.season.store.Baselines;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Pages without a browser: what is on them and where they lead. */
-@SpringBootTest(
-        properties =
-                "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
-class PagesTest extends SpringBrowserlessTest {
-    @Autowired
-    private Homesteads homesteads;
-
-    @Autowired
-    private Seasons seasons;
-
+class PagesTest extends DemoPages {
     @Autowired
     private Baselines baselines;
 
     @Autowired
     private JdbcClient sql;
-
-    private String title() {
-        return find(H1.class).single().getText();
-    }
 
     @Test
     void anEmptyHomesteadIsBegunAndSaysThatThereIsNoTripYet() {
@@ -301,42 +279,6 @@ class PagesTest extends SpringBrowserlessTest {
                 .single()
                 .movePointRight(2)
                 .longValueExact();
-    }
-
-    private List<String> items() {
-        return find(ListItem.class).all().stream()
-                .map(li -> li.getElement().getTextRecursively())
-                .toList();
-    }
-
-    private UUID openTheDemoAndEndTheLook() {
-        navigate("start", com.vaadin.flow.component.html.Div.class);
-        test(find(Button.class).withText("Open the demo").single()).click();
-        UUID opened = homesteads.opened().orElseThrow();
-        until(() -> seasons.state(opened) instanceof SeasonState.Planned);
-        until(() -> {
-            seasons.endLook(opened);
-            return !seasons.state(opened).isLooking();
-        });
-        return opened;
-    }
-
-    /** What comes from the background is shown when the page is looked at again. */
-    private void until(BooleanSupplier there) {
-        Instant last = Instant.now().plusSeconds(60);
-        while (!there.getAsBoolean()) {
-            assertThat(Instant.now()).isBefore(last);
-            LockSupport.parkNanos(20_000_000);
-            runPendingSignalsTasks();
-        }
-    }
-
-    private List<String> paragraphs() {
-        return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
-    }
-
-    private com.vaadin.flow.component.textfield.TextFieldTester<TextField, String> field(String label) {
-        return test(find(TextField.class).withCaption(label).single());
     }
 
     private List<String> texts() {
