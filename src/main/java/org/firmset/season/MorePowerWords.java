@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Says in words what more power would bring: for pages and the terminal alike. */
 public final class MorePowerWords {
-    private static final String NONE = "–";
-
     private MorePowerWords() {}
 
     /** What there is to say before the table; at least one sentence. */
@@ -153,7 +151,7 @@ public final class MorePowerWords {
     }
 
     private static String orNone(String text) {
-        return text.isEmpty() ? NONE : text;
+        return text.isEmpty() ? WordTable.NONE : text;
     }
 
     private static String capital(String text) {

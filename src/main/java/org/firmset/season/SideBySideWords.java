@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Says in words what two plans differ in: for pages and the terminal alike. */
 public final class SideBySideWords {
-    private static final String NONE = "–";
-
     private final SideBySide plans;
     private final SeasonReport first;
     private final SeasonReport second;
@@ -54,7 +52,7 @@ public final class SideBySideWords {
                                 f.name(),
                                 date(f.first()),
                                 date(f.second()),
-                                f.days().isPresent() ? days(f.days().getAsLong()) : NONE,
+                                f.days().isPresent() ? days(f.days().getAsLong()) : WordTable.NONE,
                                 f.tripsFirst() == f.tripsSecond()
                                         ? f.tripsFirst() + " in both"
                                         : "%d, then %d".formatted(f.tripsFirst(), f.tripsSecond())))
@@ -87,7 +85,7 @@ public final class SideBySideWords {
                                 "Still to spend",
                                 total(first),
                                 total(second),
-                                cents().isPresent() ? money(cents().getAsLong()) : NONE)));
+                                cents().isPresent() ? money(cents().getAsLong()) : WordTable.NONE)));
     }
 
     private WordTable stages() {
@@ -183,7 +181,7 @@ public final class SideBySideWords {
     }
 
     private static String date(@Nullable LocalDate date) {
-        return date == null ? NONE : Dates.date(date);
+        return date == null ? WordTable.NONE : Dates.date(date);
     }
 
     /** A stage and where one of the plans has it. */
@@ -193,7 +191,7 @@ public final class SideBySideWords {
 
     private static String dates(SideBySide.@Nullable Span span) {
         return span == null
-                ? NONE
+                ? WordTable.NONE
                 : span.start().equals(span.finish())
                         ? Dates.day(span.start())
                         : Dates.day(span.start()) + " to " + Dates.day(span.finish());

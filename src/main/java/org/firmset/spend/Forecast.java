@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.firmset.measure.Cash;
@@ -116,6 +117,12 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
     /** Everything, what nobody bears yet included. */
     public Row whole() {
         return sumOf(of -> true);
+    }
+
+    /** A stage over all kinds; all zero when it costs nothing. */
+    public Row ofStage(@Nullable String subproject, @Nullable String stage) {
+        Row sum = sumOf(of -> Objects.equals(of.subproject(), subproject) && Objects.equals(of.stage(), stage));
+        return sum.plus(none(), new Of(subproject, stage, null));
     }
 
     /** The sum of some rows; all zero when there is none. */

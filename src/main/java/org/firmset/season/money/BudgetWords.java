@@ -17,9 +17,8 @@ import org.jspecify.annotations.Nullable;
 /** How what is expected differs from a kept budget and why, in sentences and tables. */
 public final class BudgetWords {
     /** In place of a figure that is none. */
-    public static final String NONE = "–";
-
     private final MoneyReport report;
+
     private final Baseline kept;
     private final Names names;
     private final List<BudgetDifference> all;
@@ -83,8 +82,8 @@ public final class BudgetWords {
                     names.subproject(thing.subproject()) + ": " + names.stage(thing.stage()),
                     thing.material() == null ? MoneyWords.kind(thing.kind()) : names.material(thing.material()),
                     one.difference(),
-                    report.bought(thing).map(b -> show(b.spent())).orElse(NONE),
-                    report.bought(thing).map(b -> show(b.committed())).orElse(NONE)));
+                    report.bought(thing).map(b -> show(b.spent())).orElse(WordTable.NONE),
+                    report.bought(thing).map(b -> show(b.committed())).orElse(WordTable.NONE)));
         }
         if (!rows.isEmpty()) {
             rows.add(row("All together", "", sum(all), "", ""));
@@ -116,7 +115,7 @@ public final class BudgetWords {
     }
 
     private static String part(Money amount) {
-        return amount.isZero() ? NONE : MoneyWords.overUnder(amount);
+        return amount.isZero() ? WordTable.NONE : MoneyWords.overUnder(amount);
     }
 
     private Difference sum(List<BudgetDifference> some) {
@@ -208,11 +207,11 @@ public final class BudgetWords {
 
     private static String ratio(Optional<BigDecimal> ratio) {
         return ratio.map(r -> r.setScale(3, RoundingMode.HALF_EVEN).toPlainString())
-                .orElse(NONE);
+                .orElse(WordTable.NONE);
     }
 
     private String money(Optional<Money> amount) {
-        return amount.map(this::show).orElse(NONE);
+        return amount.map(this::show).orElse(WordTable.NONE);
     }
 
     private String show(@Nullable Money amount) {

@@ -96,8 +96,8 @@ public final class MadeWords {
         boolean counted = quantity != null && quantity.signum() > 0;
         return List.of(
                 part.name(),
-                quantity == null || quantity.signum() == 0 ? "–" : count(thing, quantity),
-                counted ? each(part.amount(), Objects.requireNonNull(quantity)) : "–",
+                quantity == null || quantity.signum() == 0 ? WordTable.NONE : count(thing, quantity),
+                counted ? each(part.amount(), Objects.requireNonNull(quantity)) : WordTable.NONE,
                 report.show(part.amount()));
     }
 

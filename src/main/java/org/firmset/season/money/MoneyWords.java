@@ -3,9 +3,11 @@ package org.firmset.season.money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import org.firmset.homestead.Stage;
+import java.util.stream.Stream;
 import org.firmset.homestead.Subproject;
 import org.firmset.measure.Cash;
 import org.firmset.season.WordTable;
@@ -26,14 +28,12 @@ public final class MoneyWords {
 
     /** Everything in one sentence. */
     public String verdict() {
-        Money allowed = report.homestead().subprojects().stream()
-                .map(Subproject::budget)
-                .reduce(report.budget().sum(i -> false), Money::add);
+        Standing all = together();
         return "Expected at the finish: %s of %s that may be spent, %s."
                 .formatted(
-                        show(report.forecast().whole().expected()),
-                        show(allowed),
-                        against(report.forecast().whole().expected(), allowed));
+                        show(all.row().expected()),
+                        show(allowed()),
+                        all.against().orElseThrow());
     }
 
     /** What must be known to read the sums: what is held apart, left out or shared how. At least one sentence. */
@@ -57,22 +57,44 @@ public final class MoneyWords {
         return notes;
     }
 
-    /** Subprojects in the order of {@link #bearers()}, then the whole. */
-    public WordTable overview() {
-        List<List<String>> rows = new ArrayList<>();
-        for (String key : bearers()) {
-            Forecast.Row row = row(key);
-            Money budget = report.homestead().subprojects().stream()
-                    .filter(s -> s.key().equals(key))
-                    .map(Subproject::budget)
-                    .findFirst()
-                    .orElse(null);
-            rows.add(figures(names.subproject(key), budget, row));
+    /**
+     * How one subproject stands.
+     *
+     * @param subproject its key; null for what nobody bears yet
+     * @param allowed what may be spent on it; null when nobody has said
+     */
+    public record Standing(
+            @Nullable String subproject,
+            String name,
+            @Nullable Money allowed,
+            Forecast.Row row) {
+        /** "$12.00 over" what may be spent; empty when nobody has said how much may be. */
+        public Optional<String> against() {
+            return Optional.ofNullable(allowed).map(a -> MoneyWords.against(row.expected(), a));
         }
-        Money allowed = report.homestead().subprojects().stream()
+    }
+
+    /** Each of {@link #bearers()}, in that order. */
+    public List<Standing> standings() {
+        Map<String, Money> allowed = report.homestead().subprojects().stream()
+                .collect(Collectors.toMap(Subproject::key, Subproject::budget));
+        return bearers().stream()
+                .map(key -> new Standing(key, name(key), key == null ? null : allowed.get(key), row(key)))
+                .toList();
+    }
+
+    private Standing together() {
+        return new Standing(null, "All together", allowed(), report.forecast().whole());
+    }
+
+    private Money allowed() {
+        return report.homestead().subprojects().stream()
                 .map(Subproject::budget)
                 .reduce(report.budget().sum(i -> false), Money::add);
-        rows.add(figures("All together", allowed, report.forecast().whole()));
+    }
+
+    /** Subprojects in the order of {@link #bearers()}, then the whole. */
+    public WordTable overview() {
         return new WordTable(
                 "Where the money stands",
                 List.of(
@@ -84,19 +106,26 @@ public final class MoneyWords {
                         "Expected at finish",
                         "Low to high",
                         "Against what may be spent"),
-                rows);
+                Stream.concat(standings().stream(), Stream.of(together()))
+                        .map(this::figures)
+                        .toList());
     }
 
-    private List<String> figures(String name, @Nullable Money budget, Forecast.Row row) {
+    private List<String> figures(Standing standing) {
+        Forecast.Row row = standing.row();
         return List.of(
-                name,
-                budget == null ? "–" : show(budget),
+                standing.name(),
+                standing.allowed() == null ? WordTable.NONE : show(standing.allowed()),
                 show(row.spent()),
                 show(row.committed()),
                 show(row.toBuy()),
                 show(row.expected()),
-                show(row.lowest()) + " to " + show(row.highest()),
-                budget == null ? "–" : against(row.expected(), budget));
+                lowToHigh(row),
+                standing.against().orElse(WordTable.NONE));
+    }
+
+    public String lowToHigh(Forecast.Row row) {
+        return show(row.lowest()) + " to " + show(row.highest());
     }
 
     /** Keys of the subprojects as their owners list them; null last, when there is money that nobody bears yet. */
@@ -117,31 +146,43 @@ public final class MoneyWords {
         return report.forecast().sumOf(of -> Objects.equals(of.subproject(), subproject));
     }
 
-    /** Of one subproject: each stage and kind that costs anything, in the order of the stages. */
+    /**
+     * Of one subproject: each stage that costs anything, in the order of the stages, and under it what it is for, whose
+     * sum it is.
+     */
     public List<Forecast.Row> rowsOf(@Nullable String subproject) {
-        List<String> order =
-                report.homestead().stages().stream().map(Stage::key).toList();
-        return report.forecast().rows().stream()
+        List<@Nullable String> order = new ArrayList<>();
+        report.homestead().stages().forEach(stage -> order.add(stage.key()));
+        List<Forecast.Row> kinds = report.forecast().rows().stream()
                 .filter(r -> Objects.equals(r.of().subproject(), subproject))
                 .sorted(Comparator.<Forecast.Row>comparingInt(r -> order.indexOf(r.of().stage()))
+                        .thenComparing(r -> Objects.requireNonNullElse(r.of().stage(), ""))
                         .thenComparing(r -> Objects.requireNonNull(r.of().kind())))
                 .toList();
+        List<Forecast.Row> rows = new ArrayList<>();
+        for (Forecast.Row kind : kinds) {
+            String stage = kind.of().stage();
+            if (rows.isEmpty() || !Objects.equals(rows.getLast().of().stage(), stage)) {
+                rows.add(report.forecast().ofStage(subproject, stage));
+            }
+            rows.add(kind);
+        }
+        return rows;
     }
 
     /** The rows of {@link #rowsOf} in words. */
     public WordTable drill(@Nullable String subproject) {
         List<List<String>> rows = rowsOf(subproject).stream()
                 .map(r -> List.of(
-                        names.stage(r.of().stage()),
-                        kind(r.of().kind()),
-                        show(r.spent()),
-                        show(r.committed()),
-                        show(r.toBuy()),
-                        show(r.expected())))
+                        r.of().kind() == null ? names.stage(r.of().stage()) : WordTable.PART + kind(r.of().kind()),
+                        orDash(r.spent()),
+                        orDash(r.committed()),
+                        orDash(r.toBuy()),
+                        orDash(r.expected())))
                 .toList();
         return new WordTable(
                 names.subproject(subproject),
-                List.of("Stage", "For", "Spent", "Committed", "Still to pay", "Expected at finish"),
+                List.of("Stage", "Spent", "Committed", "Still to pay", "Expected at finish"),
                 rows);
     }
 
@@ -169,6 +210,10 @@ public final class MoneyWords {
         String amount = Cash.show(
                 Math.abs(Cash.cents(difference)), difference.getCurrency().getCurrencyCode());
         return amount + (difference.isPositive() ? " over" : " under");
+    }
+
+    private String orDash(Money amount) {
+        return amount.isZero() ? WordTable.NONE : show(amount);
     }
 
     private String show(Money amount) {

@@ -115,8 +115,8 @@ public final class ThingWords {
                         Integer.toString(l.onSite()),
                         show(l.worth())
                                 + (l.withoutReceipt() > 0 ? ", " + l.withoutReceipt() + " without a receipt" : ""),
-                        l.left() == 0 ? "–" : l.left() + ", worth " + show(l.leftWorth()),
-                        l.goneOff() == 0 ? "–" : l.goneOff() + ", cost " + show(l.lost())))
+                        l.left() == 0 ? WordTable.NONE : l.left() + ", worth " + show(l.leftWorth()),
+                        l.goneOff() == 0 ? WordTable.NONE : l.goneOff() + ", cost " + show(l.lost())))
                 .toList();
         return new WordTable(
                 "What lies on site",

@@ -18,8 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** When which money is to be there, in sentences and tables. */
 public final class TimeWords {
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
-    private static final String NONE = "–";
-
     private final MoneyReport report;
 
     public TimeWords(MoneyReport report) {
@@ -41,7 +39,7 @@ public final class TimeWords {
             List<String> row = new ArrayList<>(List.of(name(need)));
             purposes.forEach(p -> {
                 Money amount = need.byPurpose().get(p);
-                row.add(amount == null ? NONE : show(amount));
+                row.add(amount == null ? WordTable.NONE : show(amount));
             });
             row.addAll(List.of(show(need.sum()), show(need.together())));
             rows.add(row);
@@ -125,9 +123,9 @@ public final class TimeWords {
         List<List<String>> rows = days.stream()
                 .map(d -> List.of(
                         Dates.date(d) + (d.equals(report.today()) ? ", today" : ""),
-                        course.planned().isEmpty() ? NONE : sum(course.planned(), d),
-                        d.isAfter(report.today()) ? NONE : sum(course.real(), d),
-                        d.isBefore(report.today()) ? NONE : sum(course.ahead(), d)))
+                        course.planned().isEmpty() ? WordTable.NONE : sum(course.planned(), d),
+                        d.isAfter(report.today()) ? WordTable.NONE : sum(course.real(), d),
+                        d.isBefore(report.today()) ? WordTable.NONE : sum(course.ahead(), d)))
                 .toList();
         return new WordTable(
                 "The money added up over time",
@@ -144,6 +142,6 @@ public final class TimeWords {
     }
 
     private String show(@Nullable Money amount) {
-        return amount == null ? NONE : report.show(amount);
+        return amount == null ? WordTable.NONE : report.show(amount);
     }
 }

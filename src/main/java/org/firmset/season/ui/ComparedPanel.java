@@ -30,7 +30,7 @@ final class ComparedPanel extends Div {
     private static Component differences(MoneyReport money, KeptBaseline chosen, BudgetWords words, Unfolded unfolded) {
         DifferenceCells cells = new DifferenceCells(money, chosen.budget(), words);
         TablePanel table = new TablePanel(words.differences(), cells::receipts, cells, unfolded);
-        table.addClassName("fs-stage-sums");
+        table.addClassName("fs-differences");
         return SpendSections.sums(table);
     }
 

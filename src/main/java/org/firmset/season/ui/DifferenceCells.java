@@ -5,6 +5,7 @@ import com.vaadin.flow.component.html.Div;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.firmset.season.WordTable;
 import org.firmset.season.money.BudgetDifference;
 import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.MadeWords;
@@ -45,7 +46,7 @@ final class DifferenceCells implements Making {
     public boolean opens(int row, int column) {
         return row < all.size()
                 && DIFFERENCES.contains(column)
-                && !rows.get(row).get(column).equals(BudgetWords.NONE);
+                && !rows.get(row).get(column).equals(WordTable.NONE);
     }
 
     @Override

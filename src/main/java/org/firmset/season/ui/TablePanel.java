@@ -39,9 +39,14 @@ final class TablePanel extends Div {
     private record Opening(Making making, Unfolded unfolded) {}
 
     private TablePanel(WordTable table, Links links, Optional<Opening> opening) {
-        NativeTableHeader head = new NativeTableHeader(new NativeTableRow(
-                table.headings().stream().map(TablePanel::columnHeading).toArray(Component[]::new)));
-        NativeTableBody body = new NativeTableBody();
+        NativeTableHeader head = role(
+                "rowgroup",
+                new NativeTableHeader(role(
+                        "row",
+                        new NativeTableRow(table.headings().stream()
+                                .map(TablePanel::columnHeading)
+                                .toArray(Component[]::new)))));
+        NativeTableBody body = role("rowgroup", new NativeTableBody());
         for (int i = 0; i < table.rows().size(); i++) {
             int number = i;
             Optional<MadeRow> made = opening.map(
@@ -54,7 +59,7 @@ final class TablePanel extends Div {
                                     .map(m -> m.opener(text, says(table, number, column) + ": how it is made")))));
             made.ifPresent(body::add);
         }
-        add(new NativeTable(head, body));
+        add(role("table", new NativeTable(head, body)));
         addClassName("fs-table");
         getElement().setAttribute("tabindex", "0");
         getElement().setAttribute("role", "region");
@@ -68,7 +73,13 @@ final class TablePanel extends Div {
     private static Component columnHeading(String text) {
         NativeTableHeaderCell cell = new NativeTableHeaderCell(text);
         cell.getElement().setAttribute("scope", "col");
-        return cell;
+        return role("columnheader", cell);
+    }
+
+    /** Some browsers forget that a table is one when it is laid out as blocks. */
+    private static <C extends Component> C role(String role, C component) {
+        component.getElement().setAttribute("role", role);
+        return component;
     }
 
     /** What stands for a figure in place of its text, if anything does. */
@@ -80,10 +91,20 @@ final class TablePanel extends Div {
         List<String> cells = table.rows().get(number);
         NativeTableHeaderCell name = new NativeTableHeaderCell(cells.getFirst());
         name.getElement().setAttribute("scope", "row");
-        NativeTableRow row = new NativeTableRow(name);
+        NativeTableRow row = role("row", new NativeTableRow(role("rowheader", name)));
+        if (cells.getFirst().startsWith(WordTable.PART)) {
+            row.addClassName("fs-part");
+        }
         for (int column = 1; column < cells.size(); column++) {
             String text = cells.get(column);
-            row.add(figures.of(column, text).map(NativeTableCell::new).orElseGet(() -> new NativeTableCell(text)));
+            NativeTableCell cell =
+                    figures.of(column, text).map(NativeTableCell::new).orElseGet(() -> new NativeTableCell(text));
+            // on a phone a row of sums becomes a block, where each figure needs its heading beside it
+            cell.getElement().setAttribute("data-heading", table.headings().get(column));
+            if (text.equals(WordTable.NONE)) {
+                cell.addClassName("fs-none");
+            }
+            row.add(role("cell", cell));
         }
         return row;
     }

@@ -48,7 +48,7 @@ final class WorthCells implements Making {
             default -> new TablePanel(words.whole());
         };
         if (row != WHOLE) {
-            table.addClassName("fs-stage-sums");
+            table.addClassName("fs-differences");
         }
         return SpendSections.sums(table);
     }
