@@ -8,6 +8,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
@@ -41,6 +42,8 @@ abstract class Journey {
         Optional<Path> program = OwnChromium.program();
         assumeTrue(program.isPresent(), "Chromium is not installed, so browser tests are skipped");
         chromium = OwnChromium.start(program.get());
+        // a machine with more to do is slow, not wrong
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
         open();
     }
 

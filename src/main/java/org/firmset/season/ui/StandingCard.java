@@ -36,7 +36,8 @@ final class StandingCard extends Section {
         }
         return expected.isEqualTo(allowed)
                 ? begin + ", just what may be spent."
-                : "%s: %s what may be spent.".formatted(begin, standing.against().orElseThrow());
+                : "%s: %s what may be spent."
+                        .formatted(begin, standing.against().orElseThrow());
     }
 
     /** Says nothing that the words beside it do not say. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.firmset.homestead.Homestead;
@@ -51,6 +52,45 @@ class OpenedFiguresTest {
             after.addAll(random.many(dice.nextInt(15)));
             return new Story(before, after);
         }
+    }
+
+    /** The rows of stages add up to their subproject, each is the sum of the kinds under it, and all link to their receipts. */
+    @Test
+    void stages_add_up_to_what_stands_at_a_glance_and_open_to_their_receipts() {
+        int stages = 0;
+        for (long seed = RandomReceipts.SEED; seed < RandomReceipts.SEED + CASES; seed++) {
+            List<Receipt> receipts = Story.of(seed).after();
+            MoneyWords words = new MoneyWords(report(DEMO, receipts));
+            for (MoneyWords.Standing standing : words.standings()) {
+                String what = "seed " + seed + ", " + standing;
+                Money sum = Cash.ofCents(0, "USD");
+                Money kinds = Cash.ofCents(0, "USD");
+                for (Forecast.Row row : words.rowsOf(standing.subproject())) {
+                    Selected list = listed(receipts, filter(row.of()));
+                    assertThat(row.spent()).as(what).isEqualTo(list.spent());
+                    assertThat(row.committed()).as(what).isEqualTo(list.committed());
+                    if (row.of().kind() == null) {
+                        assertThat(kinds).as(what).isEqualTo(sum);
+                        sum = sum.add(row.expected());
+                        stages++;
+                    } else {
+                        kinds = kinds.add(row.expected());
+                    }
+                }
+                assertThat(kinds).as(what).isEqualTo(sum);
+                assertThat(standing.row().expected()).as(what).isEqualTo(sum);
+            }
+        }
+        assertThat(stages).isGreaterThan(CASES * 5);
+    }
+
+    private static ReceiptFilter filter(Forecast.Of of) {
+        return new ReceiptFilter(
+                Objects.requireNonNullElse(of.subproject(), ReceiptFilter.NOBODY),
+                Objects.requireNonNullElse(of.stage(), ReceiptFilter.NOBODY),
+                null,
+                of.kind(),
+                null);
     }
 
     @Test
