@@ -173,6 +173,11 @@ class SeasonJourneyTest extends Journey {
                         .click();
                 assertThat(page.locator(".fs-stage-sums")).containsText("Gravel the track to the tank base");
                 fits(page, width + "-" + colours + "-spend");
+                page.getByText("What changed since, thing by thing").click();
+                assertThat(page.locator(".fs-table")
+                                .filter(new Locator.FilterOptions().setHasText("By what is new or gone")))
+                        .containsText("All together");
+                fits(page, width + "-" + colours + "-spend-differences");
                 if (width == 1440) {
                     page.locator(".fs-stage-sums a[href*='stage=water-track&kind=fuel']")
                             .first()
