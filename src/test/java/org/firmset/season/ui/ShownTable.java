@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 record ShownTable(List<List<String>> rows) {
     static ShownTable of(NativeTable table) {
         return new ShownTable(all(table.getElement())
-                .filter(e -> e.getTag().equals("tr"))
+                .filter(e -> !e.isTextNode() && e.getTag().equals("tr"))
                 .map(row -> row.getChildren().map(Element::getTextRecursively).toList())
                 .toList());
     }
