@@ -31,7 +31,7 @@ final class AlikeNote extends Paragraph {
         if (own != null) {
             others.remove(Likeness.of(own.receipt()));
         }
-        addClassName("fs-warning");
+        addClassNames("fs-warning", "fs-alike");
         getElement().setAttribute("role", "status");
         tell();
     }
@@ -82,6 +82,6 @@ final class AlikeNote extends Paragraph {
         add(
                 new Span("A receipt of this day, supplier and sum is there already: "),
                 link,
-                new Span(". If this was bought as well, press save twice."));
+                new Span(". Was this bought as well? Then press Save, and after it Save as well."));
     }
 }
