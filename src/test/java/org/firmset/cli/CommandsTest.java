@@ -26,6 +26,7 @@ class CommandsTest {
     private static final String DEMO = "seed-data/juniper-bench.json";
     private static final String SMALL = "seed-data/two-weekends.json";
     private static final String RECEIPTS = "seed-data/juniper-bench-receipts.csv";
+    private static final String FIRST_BUDGET = "seed-data/juniper-bench-first-budget.json";
     private static final Path SCHEMA = Path.of("docs/plan.schema.json");
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -112,10 +113,22 @@ class CommandsTest {
 
     @Test
     void theMoneyOfTheDemoIsPrintedWithItsReceipts() {
-        assertThat(run("spend", DEMO, "--receipts", RECEIPTS, "--date", "2026-11-26", "--proof", "0"))
+        assertThat(run(
+                        "spend",
+                        DEMO,
+                        "--receipts",
+                        RECEIPTS,
+                        "--date",
+                        "2026-11-26",
+                        "--proof",
+                        "0",
+                        "--against",
+                        FIRST_BUDGET))
                 .isZero();
         assertThat(printed())
-                .containsPattern("All together +\\$24,600\\.00 +\\$1,821\\.40 +\\$1,830\\.00")
+                .containsPattern("All together +\\$26,200\\.00 +\\$1,821\\.40 +\\$1,830\\.00")
+                .contains(
+                        "Against the budget of Sat 5 Sep 2026, $24,908.19: ", "The finished work cost $608.28, over by")
                 .containsPattern("Gravel the track to the tank base +drives and fuel +\\$112\\.15")
                 .contains("Cash needed by the end of each trip");
     }

@@ -190,4 +190,33 @@ class SpendJourneyTest extends Journey {
         assertThat(TableReader.read(file).table().orElseThrow().rows()).hasSizeGreaterThan(46);
         page.context().close();
     }
+
+    @Test
+    @Order(7)
+    void a_receipt_that_looks_like_another_asks_first_on_desktop_and_phone() {
+        for (ColorScheme colours : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            for (int width : List.of(1440, 390)) {
+                Page page = page(width, colours);
+                page.navigate(address("spend/receipts/new"));
+                Locator supplier = page.getByLabel("Supplier", exactly());
+                supplier.fill("Grocery in town");
+                supplier.press("Enter");
+                Locator date = page.getByLabel("Date", exactly());
+                date.fill("2026-09-26");
+                date.press("Enter");
+                page.getByLabel("What", exactly()).fill("Food");
+                page.getByLabel("Amount", exactly()).fill("36.42");
+                Locator note = page.locator("p.fs-warning")
+                        .filter(new Locator.FilterOptions().setHasText("is there already: Grocery in town"));
+                assertThat(note).isVisible();
+                page.getByText("Save", new Page.GetByTextOptions().setExact(true))
+                        .click();
+                assertThat(page.getByText("Save as well", new Page.GetByTextOptions().setExact(true)))
+                        .isVisible();
+                fits(page, width + "-" + colours + "-receipt-alike");
+                page.context().close();
+            }
+        }
+        assertThat(troubles()).isEmpty();
+    }
 }

@@ -19,8 +19,14 @@ public final class Redating {
 
     /** The homestead moved forward by whole years of 52 weeks until its first open date is not before {@code date}. */
     public static Homestead toSeasonAfter(Homestead homestead, LocalDate date) {
-        int weeks = weeks(homestead, date);
-        return weeks == 0 ? homestead : (Homestead) moved(homestead, weeks);
+        return later(homestead, weeks(homestead, date));
+    }
+
+    /** The same record with every date in it, and in its parts, moved by whole weeks. */
+    public static <R extends Record> R later(R record, int weeks) {
+        @SuppressWarnings("unchecked") // a record is moved into one of its own class
+        R moved = (R) movedRecord(record, weeks);
+        return weeks == 0 ? record : moved;
     }
 
     /** By how many weeks that moves it. */

@@ -58,12 +58,14 @@ public final class MoneyWords {
     }
 
     /**
-     * How one subproject stands.
+     * How one subproject stands, or all together.
      *
-     * @param subproject its key; null for what nobody bears yet
+     * @param isWhole all together
+     * @param subproject its key; null for what nobody bears yet, and for the whole
      * @param allowed what may be spent on it; null when nobody has said
      */
     public record Standing(
+            boolean isWhole,
             @Nullable String subproject,
             String name,
             @Nullable Money allowed,
@@ -79,12 +81,13 @@ public final class MoneyWords {
         Map<String, Money> allowed = report.homestead().subprojects().stream()
                 .collect(Collectors.toMap(Subproject::key, Subproject::budget));
         return bearers().stream()
-                .map(key -> new Standing(key, name(key), key == null ? null : allowed.get(key), row(key)))
+                .map(key -> new Standing(false, key, name(key), key == null ? null : allowed.get(key), row(key)))
                 .toList();
     }
 
-    private Standing together() {
-        return new Standing(null, "All together", allowed(), report.forecast().whole());
+    public Standing together() {
+        return new Standing(
+                true, null, "All together", allowed(), report.forecast().whole());
     }
 
     private Money allowed() {

@@ -3,17 +3,12 @@ package org.firmset.season.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.firmset.measure.Cash;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.spend.Forecast;
-import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 /** Where the money stands: each subproject at a glance, then by stage and by what it was for. */
@@ -23,27 +18,12 @@ final class StandPanel extends Div {
 
     StandPanel(MoneyReport money, Unfolded unfolded) {
         MoneyWords words = new MoneyWords(money);
-        add(glance(words, money), SpendSections.list(words.notes()));
+        add(StandingCard.cards(money), SpendSections.list(words.notes()));
         add(unfolded.details(
                 "overview",
                 "The subprojects side by side, in figures",
                 () -> SpendSections.sums(new TablePanel(words.overview()))));
         add(drill(words, unfolded));
-    }
-
-    private static Component glance(MoneyWords words, MoneyReport money) {
-        List<MoneyWords.Standing> standings = words.standings();
-        Money scale = standings.stream()
-                .flatMap(s -> Stream.of(
-                        s.row().expected(),
-                        Objects.requireNonNullElse(s.allowed(), s.row().spent())))
-                .max(Comparator.naturalOrder())
-                .filter(Money::isPositive)
-                .orElse(Cash.ofCents(1, money.currency()));
-        Div cards = new Div();
-        standings.forEach(s -> cards.add(new StandingCard(s, money, words, scale)));
-        cards.addClassName("fs-glances");
-        return cards;
     }
 
     private static Section drill(MoneyWords words, Unfolded unfolded) {

@@ -8,23 +8,52 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.Span;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.firmset.measure.Cash;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MoneyWords.Standing;
 import org.javamoney.moneta.Money;
 
-/** One subproject at a glance: a bar of what is spent, committed and still to pay, beside what may be spent. */
+/** A subproject at a glance, or all of them: a bar of what is spent, committed and still to pay, beside what may be spent. */
 final class StandingCard extends Section {
     private final Standing standing;
     private final MoneyReport money;
 
-    /** @param scale what a bar of full length is worth: the same for all, so that they compare; more than nothing */
-    StandingCard(Standing standing, MoneyReport money, MoneyWords words, Money scale) {
+    private StandingCard(Standing standing, MoneyReport money, Money scale) {
         this.standing = standing;
         this.money = money;
         addClassName("fs-glance");
-        add(new H3(standing.name()), new Paragraph(sentence()), bar(scale), parts(words));
+        add(new H3(standing.name()));
+        add(new Paragraph(sentence()), bar(scale), parts());
+    }
+
+    /** All of them, the whole first; their bars have one scale among them, that of the whole has its own. */
+    static Div cards(MoneyReport money) {
+        MoneyWords words = new MoneyWords(money);
+        StandingCard whole = new StandingCard(words.together(), money, scale(List.of(words.together())));
+        whole.addClassName("fs-glance-whole");
+        Div cards = new Div(whole);
+        Money scale = scale(words.standings());
+        words.standings().forEach(s -> cards.add(new StandingCard(s, money, scale)));
+        cards.addClassName("fs-glances");
+        return cards;
+    }
+
+    /** What a bar of full length is worth; more than nothing. */
+    private static Money scale(List<Standing> standings) {
+        return standings.stream()
+                .flatMap(s -> Stream.of(
+                        s.row().expected(),
+                        Objects.requireNonNullElse(s.allowed(), s.row().spent())))
+                .max(Comparator.naturalOrder())
+                .filter(Money::isPositive)
+                .orElse(Cash.ofCents(
+                        1, standings.getFirst().row().spent().getCurrency().getCurrencyCode()));
     }
 
     private String sentence() {
@@ -70,9 +99,9 @@ final class StandingCard extends Section {
         return String.format(Locale.ROOT, "%.2f%%", 100 * share);
     }
 
-    private Component parts(MoneyWords words) {
+    private Component parts() {
         DescriptionList list = new DescriptionList();
-        String receipts = ReceiptLinks.ofSubproject(standing.subproject());
+        String receipts = standing.isWhole() ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
         part(list, "fs-spent", "Spent", link(standing.row().spent(), receipts));
         part(list, "fs-committed", "Committed", link(standing.row().committed(), receipts));
         part(
@@ -80,12 +109,16 @@ final class StandingCard extends Section {
                 "fs-to-pay",
                 "Still to pay",
                 new Span(money.show(standing.row().toBuy())));
-        part(list, "fs-no-swatch", "Low to high", new Span(words.lowToHigh(standing.row())));
+        part(list, "fs-no-swatch", "Low to high", new Span(lowToHigh()));
         Money allowed = standing.allowed();
         if (allowed != null) {
             part(list, "fs-allowed", "May be spent", new Span(money.show(allowed)));
         }
         return list;
+    }
+
+    private String lowToHigh() {
+        return new MoneyWords(money).lowToHigh(standing.row());
     }
 
     private static void part(DescriptionList list, String swatch, String name, Component value) {

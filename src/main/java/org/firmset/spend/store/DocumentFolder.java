@@ -8,8 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
@@ -55,13 +57,25 @@ record DocumentFolder(Path root) {
         }
     }
 
-    /** Moves it to its place, unless the same bytes lie there already. */
-    void keep(Draft draft) throws IOException {
+    /** Moves it to its place, unless the same bytes lie there already; it counts as handed in now in either case. */
+    void keep(Draft draft, Instant now) throws IOException {
+        Path place = place(draft.hash());
         if (find(draft.hash(), draft.bytes()).isEmpty()) {
-            Path place = place(draft.hash());
             Files.createDirectories(place.getParent());
             Files.move(draft.file(), place, StandardCopyOption.ATOMIC_MOVE);
         }
+        Files.setLastModifiedTime(place, FileTime.from(now));
+    }
+
+    /** Whether it was handed in after that time. */
+    boolean isYounger(ContentHash hash, Instant time) throws IOException {
+        Path place = place(hash);
+        return Files.exists(place)
+                && Files.getLastModifiedTime(place).toInstant().isAfter(time);
+    }
+
+    void remove(ContentHash hash) throws IOException {
+        Files.deleteIfExists(place(hash));
     }
 
     Optional<Path> find(ContentHash hash, long bytes) {

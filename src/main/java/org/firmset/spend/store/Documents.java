@@ -2,8 +2,12 @@ package org.firmset.spend.store;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import org.firmset.homestead.file.Fault;
 import org.firmset.spend.ContentHash;
@@ -28,10 +32,12 @@ public class Documents {
 
     private final DocumentFolder folder;
     private final DocumentRows rows;
+    private final Clock clock;
 
-    Documents(@Value("${firmset.home}") Path home, DocumentRows rows) {
+    Documents(@Value("${firmset.home}") Path home, DocumentRows rows, Clock clock) {
         this.folder = new DocumentFolder(home.resolve("documents"));
         this.rows = rows;
+        this.clock = clock;
     }
 
     /**
@@ -46,7 +52,7 @@ public class Documents {
             return switch (DocumentCheck.of(name, draft.start(), draft.bytes(), draft.hash())) {
                 case DocumentCheck.Refused refused -> new Taken.Refused(refused.fault());
                 case DocumentCheck.Accepted accepted -> {
-                    folder.keep(draft);
+                    folder.keep(draft, clock.instant());
                     KeptDocument document = new KeptDocument(draft.hash(), accepted.type(), name, draft.bytes());
                     rows.note(document);
                     yield new Taken.Stored(document);
@@ -54,6 +60,32 @@ public class Documents {
             };
         } finally {
             Files.deleteIfExists(draft.file());
+        }
+    }
+
+    /**
+     * Removes what no receipt refers to and was handed in longer ago than that. It and {@link #take} wait for each other,
+     * so a file that is just coming in is not yet there to be removed.
+     *
+     * @return how many were removed
+     */
+    synchronized int removeUnused(Duration age) throws IOException {
+        Instant time = clock.instant().minus(age);
+        int removed = 0;
+        for (ContentHash hash : rows.unused()) {
+            if (!folder.isYounger(hash, time) && rows.forgetUnused(hash, () -> removeFile(hash))) {
+                removed++;
+            }
+        }
+        return removed;
+    }
+
+    /** The file goes before its row is gone for good: when that fails, the next time finds the row and ends it. */
+    private void removeFile(ContentHash hash) {
+        try {
+            folder.remove(hash);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

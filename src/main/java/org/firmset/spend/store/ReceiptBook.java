@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
@@ -86,7 +87,7 @@ public class ReceiptBook {
     public Outcome add(UUID homestead, Receipt receipt, List<KeptDocument> documents) {
         List<Fault> faults = faults(homestead, List.of(receipt), List.of());
         return faults.isEmpty()
-                ? stored(homestead, rows.add(homestead, receipt, documents))
+                ? attaching(() -> stored(homestead, rows.add(homestead, receipt, documents)))
                 : new Outcome.Refused(faults);
     }
 
@@ -103,9 +104,21 @@ public class ReceiptBook {
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
-        return rows.replace(homestead, id, version, receipt, documents)
+        return attaching(() -> rows.replace(homestead, id, version, receipt, documents)
                 .map(kept -> stored(homestead, kept))
-                .orElseGet(Outcome.Outdated::new);
+                .orElseGet(Outcome.Outdated::new));
+    }
+
+    private static Outcome attaching(Supplier<Outcome> change) {
+        try {
+            return change.get();
+        } catch (DocumentGone gone) {
+            return new Outcome.Refused(List.of(new Fault(
+                    "/documents",
+                    gone.name(),
+                    "was handed in more than a day ago, kept on no receipt since, and is gone",
+                    "Take it off and hand it in again")));
+        }
     }
 
     /** Whether it was removed; not when it was changed or removed by somebody else meanwhile. */

@@ -3,10 +3,14 @@ package org.firmset.spend.store;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.firmset.spend.ContentHash;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.springframework.stereotype.Service;
@@ -135,13 +139,25 @@ class ReceiptRows {
     }
 
     private void attach(UUID receipt, List<KeptDocument> documents) {
+        Map<ContentHash, DocumentRow> rows = held(documents);
         for (int i = 0; i < documents.size(); i++) {
             KeptDocument document = documents.get(i);
-            DocumentRow row = Optional.ofNullable(
-                            entities.find(DocumentRow.class, document.hash().hex()))
-                    .orElseThrow(() -> new IllegalArgumentException("document [" + document.name() + "] with hash ["
-                            + document.hash().hex() + "] was never stored.\nMaybe hand it to Documents first."));
+            DocumentRow row =
+                    Optional.ofNullable(rows.get(document.hash())).orElseThrow(() -> new DocumentGone(document));
             entities.persist(new AttachedRow(receipt, i, row, document.name()));
         }
+    }
+
+    /** Rows that nobody removes before this transaction ends; in one order for all, so that no two wait for each other. */
+    private Map<ContentHash, DocumentRow> held(List<KeptDocument> documents) {
+        Map<ContentHash, DocumentRow> rows = new HashMap<>();
+        documents.stream()
+                .map(KeptDocument::hash)
+                .distinct()
+                .sorted(Comparator.comparing(ContentHash::hex))
+                .forEach(hash -> Optional.ofNullable(
+                                entities.find(DocumentRow.class, hash.hex(), LockModeType.PESSIMISTIC_WRITE))
+                        .ifPresent(row -> rows.put(hash, row)));
+        return rows;
     }
 }

@@ -1,14 +1,11 @@
 package org.firmset.spend.table;
 
-import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.firmset.measure.Cash;
 import org.firmset.spend.ContentHash;
+import org.firmset.spend.Likeness;
 import org.firmset.spend.Receipt;
 
 /**
@@ -19,13 +16,6 @@ import org.firmset.spend.Receipt;
  * @param known the one it repeats, kept already or further up in the same table
  */
 public record Duplicate(int index, Receipt known) {
-    private record Likeness(LocalDate date, String supplier, BigDecimal sum) {
-        static Likeness of(Receipt receipt) {
-            String supplier = receipt.supplier().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-            return new Likeness(receipt.date(), supplier, Cash.amountOf(receipt.sum()));
-        }
-    }
-
     static List<Duplicate> among(List<Receipt> known, List<Receipt> read) {
         Map<Likeness, Receipt> alike = new HashMap<>();
         Map<ContentHash, Receipt> documents = new HashMap<>();

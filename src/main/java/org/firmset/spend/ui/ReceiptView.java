@@ -49,7 +49,8 @@ class ReceiptView extends OpenedPage {
     }
 
     /** What is on the page. */
-    private record Sheet(UUID homestead, @Nullable KeptReceipt before, ReceiptForm form, DocumentFields papers) {
+    private record Sheet(
+            UUID homestead, @Nullable KeptReceipt before, ReceiptForm form, DocumentFields papers, AlikeNote alike) {
         List<KeptDocument> papersBefore() {
             return before == null ? List.of() : before.documents();
         }
@@ -78,15 +79,18 @@ class ReceiptView extends OpenedPage {
     private void showForm(Kept kept, @Nullable KeptReceipt before) {
         removeAll();
         faults.clear();
-        Entering entering = Entering.of(kept.homestead(), LocalDate.now(clock), book.all(kept.id()));
+        List<KeptReceipt> all = book.all(kept.id());
+        Entering entering = Entering.of(kept.homestead(), LocalDate.now(clock), all);
         ReceiptForm form = new ReceiptForm(entering, before == null ? null : before.receipt());
         DocumentFields papers = new DocumentFields(
                 documents,
                 before == null ? List.of() : before.documents(),
                 before == null ? null : before.receipt().document());
-        Sheet sheet = new Sheet(kept.id(), before, form, papers);
+        AlikeNote alike = new AlikeNote(all, before);
+        form.onChange(() -> alike.look(form.likeness()));
+        Sheet sheet = new Sheet(kept.id(), before, form, papers, alike);
         add(new H1(title(before)), new Anchor(SpendPages.RECEIPTS, "All receipts"), form);
-        add(new H2("Photos and papers"), papers, faults, buttons(kept, sheet));
+        add(new H2("Photos and papers"), papers, faults, alike, buttons(kept, sheet));
         if (before == null) {
             form.begin();
         }
@@ -104,6 +108,7 @@ class ReceiptView extends OpenedPage {
         save.addClickListener(e -> save(sheet, ReceiptView::leave));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         save.addClickShortcut(Key.ENTER, KeyModifier.CONTROL);
+        sheet.alike().asksOn(save, "Save as well");
         Div buttons = new Div(save);
         if (sheet.before() == null) {
             Button next = new Button("Save and enter the next");
@@ -111,6 +116,7 @@ class ReceiptView extends OpenedPage {
                 showForm(kept, null);
                 addComponentAtIndex(1, saved());
             }));
+            sheet.alike().asksOn(next, "Save as well and enter the next");
             buttons.add(next);
         } else {
             buttons.add(removal(sheet.homestead(), sheet.before()));
@@ -133,6 +139,10 @@ class ReceiptView extends OpenedPage {
         Optional<Receipt> receipt = sheet.read();
         if (receipt.isEmpty()) {
             faults.show("Some fields are not filled in rightly; nothing was stored.");
+            return;
+        }
+        faults.clear();
+        if (sheet.alike().asks(receipt.get())) {
             return;
         }
         switch (store(sheet, receipt.get())) {

@@ -14,8 +14,12 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.firmset.homestead.Cautions;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Style;
@@ -23,6 +27,7 @@ import org.firmset.season.Against;
 import org.firmset.season.Dates;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.store.Baselines;
+import org.firmset.spend.store.PlainSums;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -230,18 +235,15 @@ class PagesTest extends DemoPages {
         // by hand from seed-data/juniper-bench-receipts.csv: all refundable deposits came back
         assertThat(spent).isEqualTo(182_140);
         assertThat(ordered).isEqualTo(183_000);
+        unfold(SIDE_BY_SIDE);
         String glance = find(NativeTable.class).all().getFirst().getElement().getTextRecursively();
         assertThat(glance)
-                .contains("All together$24,600.00" + Cash.show(spent, "USD") + Cash.show(ordered, "USD"))
+                .contains("All together$26,200.00" + Cash.show(spent, "USD") + Cash.show(ordered, "USD"))
                 .contains("Nobody yet–$42.14");
         assertThat(find(Anchor.class).all())
                 .extracting(Anchor::getHref)
                 .contains("spend/receipts", "spend/receipts?subproject=water", "spend/receipts?month=2026-10");
-        Details water = find(Details.class).all().stream()
-                .filter(d -> d.getSummaryText().equals("Water"))
-                .findFirst()
-                .orElseThrow();
-        water.setOpened(true);
+        unfold("Water");
         assertThat(find(Anchor.class).all())
                 .extracting(Anchor::getHref)
                 .contains("spend/receipts?subproject=water&stage=water-track&kind=fuel");
@@ -257,15 +259,90 @@ class PagesTest extends DemoPages {
 
         test(find(Button.class).withText("Keep today's budget as a baseline").single())
                 .click();
-        assertThat(baselines.all(opened)).hasSize(1);
+        assertThat(baselines.all(opened)).hasSize(2);
         assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
-        assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-course-plan"));
         test(find(Button.class).all().stream()
                         .filter(b -> b.getText().startsWith("Remove the budget of "))
                         .findFirst()
                         .orElseThrow())
                 .click();
-        assertThat(baselines.all(opened)).isEmpty();
+        assertThat(baselines.all(opened)).hasSize(1);
+    }
+
+    /** The page against plain SQL of the receipts and the bare text of the kept budget. */
+    @Test
+    void theDemoIsHeldAgainstItsFirstBudgetToTheCent() {
+        UUID opened = openTheDemoAndEndTheLook();
+        navigate("spend", com.vaadin.flow.component.html.Div.class);
+        Map<String, Long> paid = new PlainSums(sql).by("subproject", opened);
+        Map<String, Long> kept = keptBySubproject(opened);
+        unfold(SIDE_BY_SIDE);
+        unfold("What changed since, thing by thing");
+        ShownTable glance = ShownTable.of(find(NativeTable.class).all().getFirst());
+        ShownTable differences = ShownTable.of(find(NativeTable.class).all().stream()
+                .filter(t -> t.getElement().getTextRecursively().contains("By what is new or gone"))
+                .findFirst()
+                .orElseThrow());
+        for (String name : List.of("Water", "Shop", "Cabin")) {
+            String key = name.toLowerCase(Locale.ROOT);
+            long now = centsOf(paid, key) + ShownTable.cents(glance.row(name).get(4));
+            assertThat(ShownTable.cents(glance.row(name).get(5))).as(name).isEqualTo(now);
+            assertThat(sum(differences, 5, name + ": ")).as(name).isEqualTo(now - centsOf(kept, key));
+            assertThat(items())
+                    .anyMatch(i -> i.startsWith("%s: budgeted %s, expected %s, "
+                            .formatted(name, Cash.show(centsOf(kept, key), "USD"), Cash.show(now, "USD"))));
+        }
+        assertThat(sum(differences, 5, "Nobody yet: ")).isEqualTo(paid.get(""));
+        for (List<String> row : differences.rows().subList(1, differences.rows().size())) {
+            assertThat(ShownTable.cents(row.get(2)) + ShownTable.cents(row.get(3)) + ShownTable.cents(row.get(4)))
+                    .as(row.toString())
+                    .isEqualTo(ShownTable.cents(row.get(5)));
+        }
+        for (int column = 2; column <= 5; column++) {
+            assertThat(sum(differences, column, ""))
+                    .isEqualTo(ShownTable.cents(differences.row("All together").get(column)))
+                    .isPositive();
+        }
+        assertThat(find(Html.class).all()).anyMatch(h -> h.getInnerHtml().contains("fs-course-plan"));
+        assertThat(items()).anyMatch(i -> i.contains("better buy")).anyMatch(i -> i.contains("better hire"));
+    }
+
+    private static final String SIDE_BY_SIDE = "The subprojects side by side, in figures";
+
+    private void unfold(String summary) {
+        find(Details.class).all().stream()
+                .filter(d -> d.getSummaryText().equals(summary))
+                .findFirst()
+                .orElseThrow()
+                .setOpened(true);
+    }
+
+    /** Cents of a column of the rows of single things whose name begins so. */
+    private static long sum(ShownTable table, int column, String begins) {
+        return table.rows().stream()
+                .filter(r -> r.getFirst().contains(": ") && r.getFirst().startsWith(begins))
+                .mapToLong(r -> ShownTable.cents(r.get(column)))
+                .sum();
+    }
+
+    private static long centsOf(Map<String, Long> sums, String subproject) {
+        assertThat(sums).containsKey(subproject);
+        return sums.getOrDefault(subproject, 0L);
+    }
+
+    private Map<String, Long> keptBySubproject(UUID homestead) {
+        String document = sql.sql("select document from baseline where homestead_id = ?")
+                .param(homestead)
+                .query(String.class)
+                .single();
+        String items = document.substring(0, document.indexOf("\"reserves\""));
+        Map<String, Long> sums = new HashMap<>();
+        Pattern.compile("\"subproject\" : \"(\\w+)\"[^}]*\"amount\" : \"([\\d.-]+) USD\"")
+                .matcher(items)
+                .results()
+                .forEach(m -> sums.merge(
+                        m.group(1), new BigDecimal(m.group(2)).movePointRight(2).longValueExact(), Long::sum));
+        return sums;
     }
 
     private static final String AMOUNT = "(select sum(l.amount) from receipt_line l where l.receipt_id = r.id"

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.firmset.spend.ContentHash;
@@ -32,7 +33,7 @@ class DocumentsTest {
     private DocumentFolder.Draft kept(byte[] bytes) throws IOException {
         DocumentFolder folder = new DocumentFolder(root);
         DocumentFolder.Draft draft = folder.write(new ByteArrayInputStream(bytes));
-        folder.keep(draft);
+        folder.keep(draft, Instant.now());
         Files.deleteIfExists(draft.file());
         return draft;
     }

@@ -10,7 +10,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  * What each subproject, stage, kind and state came to, added up by the database alone. The sharing by largest remainder
  * is written anew in SQL from docs/spend.md: floors first, then a cent each to the largest remainders.
  */
-record PlainSums(JdbcClient sql) {
+public record PlainSums(JdbcClient sql) {
     private static final String PARTS = """
             with line as (
                 select l.receipt_id, l.position, l.kind, r.state, 100 * l.amount as cents,
@@ -58,7 +58,7 @@ record PlainSums(JdbcClient sql) {
             """;
 
     /** In cents, by what stands in a column of the parts; under "" where nothing does. */
-    Map<String, Long> by(String column, UUID homestead) {
+    public Map<String, Long> by(String column, UUID homestead) {
         Map<String, Long> sums = new HashMap<>();
         sql.sql(PARTS + "select coalesce(" + column + ", '') as what, sum(cents) as cents from part group by " + column)
                 .param("homestead", homestead)

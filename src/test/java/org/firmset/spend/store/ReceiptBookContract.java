@@ -1,8 +1,8 @@
 package org.firmset.spend.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import jakarta.persistence.PersistenceException;
 import java.io.ByteArrayInputStream;
@@ -329,11 +329,12 @@ abstract class ReceiptBookContract {
         }
 
         @Test
-        void a_document_that_was_never_handed_in_is_a_mistake() {
+        void a_document_that_is_not_there_is_refused_with_what_to_do() {
             KeptDocument unknown = new KeptDocument(FILE, org.firmset.spend.DocumentType.PDF, "x.pdf", 1);
-            assertThatIllegalArgumentException()
-                    .isThrownBy(() -> book.add(place, receipt("one", 100), List.of(unknown)))
-                    .withMessageContaining("document [x.pdf]");
+            Outcome outcome = book.add(place, receipt("one", 100), List.of(unknown));
+            assertThat(((Outcome.Refused) outcome).faults())
+                    .extracting(Fault::pointer, Fault::value)
+                    .containsExactly(tuple("/documents", "x.pdf"));
             assertThat(book.all(place)).isEmpty();
         }
     }

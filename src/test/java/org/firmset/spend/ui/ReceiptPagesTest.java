@@ -6,6 +6,8 @@ import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.datepicker.DatePicker;
+import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.ListItem;
@@ -152,6 +154,82 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
             assertThat(after.receipt()).isEqualTo(before.receipt());
             assertThat(after.version()).isGreaterThan(before.version());
         }
+    }
+
+    /** Day, supplier and sum of the receipt b-04, the name typed in another way. */
+    private void enterTheFuelOnceMore() {
+        go("spend/receipts/new");
+        find(DatePicker.class).single().setValue(LocalDate.of(2026, 9, 25));
+        find(ComboBox.class).withCaption("Supplier").single().setValue("fuel station  on the Highway");
+        test(field("What")).setValue("Gasoline");
+        test(field("Amount")).setValue("43.47");
+    }
+
+    private boolean saysItIsThere() {
+        return find(AlikeNote.class).all().stream()
+                .anyMatch(n -> n.getElement()
+                        .getTextRecursively()
+                        .contains("is there already: Fuel station on the highway, Fri 25 Sep 2026, $43.47"));
+    }
+
+    @Test
+    void a_receipt_that_looks_like_another_is_saved_with_a_second_press_only() {
+        takeDemo();
+        KeptReceipt other = book.all(place).stream()
+                .filter(r -> r.receipt().key().equals("b-04"))
+                .findFirst()
+                .orElseThrow();
+        enterTheFuelOnceMore();
+        assertThat(saysItIsThere()).isTrue();
+        assertThat(find(Anchor.class).all()).extracting(Anchor::getHref).contains(SpendPages.receipt(other.id()));
+        press("Save");
+        assertThat(book.all(place)).hasSize(26);
+        press("Save as well");
+        assertThat(book.all(place)).hasSize(27);
+        assertThat(find(H1.class).single().getText()).isEqualTo("Receipts");
+    }
+
+    @Test
+    void what_was_asked_for_one_sum_is_asked_again_for_another_and_not_without_need() {
+        takeDemo();
+        enterTheFuelOnceMore();
+        press("Save and enter the next");
+        assertThat(find(Button.class)
+                        .withText("Save as well and enter the next")
+                        .all())
+                .hasSize(1);
+        test(field("Amount")).setValue("43.48");
+        assertThat(saysItIsThere()).isFalse();
+        assertThat(find(Button.class).withText("Save as well").all()).isEmpty();
+        test(field("Amount")).setValue("43.47");
+        press("Save");
+        assertThat(book.all(place)).hasSize(26);
+        test(field("Amount")).setValue("43.48");
+        press("Save");
+        assertThat(book.all(place)).hasSize(27);
+    }
+
+    @Test
+    void of_two_that_were_kept_alike_each_is_changed_without_a_question() {
+        takeDemo();
+        enterTheFuelOnceMore();
+        press("Save");
+        press("Save as well");
+        KeptReceipt second = book.all(place).stream()
+                .filter(r -> r.receipt().key().startsWith("r-"))
+                .findFirst()
+                .orElseThrow();
+        go(SpendPages.receipt(second.id()));
+        test(field("What")).setValue("Gasoline, second tank");
+        assertThat(saysItIsThere()).isFalse();
+        press("Save");
+        assertThat(book.find(place, second.id())
+                        .orElseThrow()
+                        .receipt()
+                        .lines()
+                        .getFirst()
+                        .text())
+                .isEqualTo("Gasoline, second tank");
     }
 
     @Test
