@@ -1,7 +1,6 @@
 package org.firmset.season.money;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,10 +11,6 @@ import org.firmset.homestead.Stage;
 import org.firmset.measure.Cash;
 import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
-import org.firmset.spend.LineKind;
-import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptCosts;
-import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 /** Today's budget: what was paid and is on order as it was, what is coming as it is planned, and the reserve apart. */
@@ -40,7 +35,7 @@ final class BudgetWriter {
     }
 
     Baseline write() {
-        books.receipts().forEach(this::bought);
+        books.bought().items().forEach(this::bought);
         for (Coming next : coming) {
             boolean packs = next.purpose() == Purpose.PACKS;
             items.add(new Baseline.Item(
@@ -61,35 +56,17 @@ final class BudgetWriter {
         return stage == null ? null : finishes.get(stage);
     }
 
-    private void bought(Receipt receipt) {
-        List<ReceiptCosts.Cost> costs = ReceiptCosts.of(receipt);
-        Money fuel = costs.stream()
-                .filter(c -> c.kind() == LineKind.FUEL)
-                .map(ReceiptCosts.Cost::amount)
-                .reduce(books.cents(0), Money::add);
-        for (ReceiptCosts.Cost cost : costs) {
-            if (cost.kind() != LineKind.DEPOSIT) {
-                items.add(new Baseline.Item(
-                        cost.subproject(),
-                        cost.stage(),
-                        cost.kind(),
-                        cost.kind() == LineKind.MATERIAL ? cost.material() : null,
-                        quantity(cost, fuel),
-                        cost.amount(),
-                        receipt.date(),
-                        finish(cost.stage())));
-            }
-        }
-    }
-
-    /** Packs of a material; a receipt with fuel counts as one drive; nothing else is counted. */
-    private static BigDecimal quantity(ReceiptCosts.Cost cost, Money fuel) {
-        if (cost.kind() == LineKind.MATERIAL && cost.material() != null) {
-            return cost.quantity();
-        }
-        return cost.kind() == LineKind.FUEL && !fuel.isZero()
-                ? Cash.amountOf(cost.amount()).divide(Cash.amountOf(fuel), MathContext.DECIMAL32)
-                : BigDecimal.ZERO;
+    private void bought(BoughtItem item) {
+        BoughtItem.Thing thing = item.thing();
+        items.add(new Baseline.Item(
+                thing.subproject(),
+                thing.stage(),
+                thing.kind(),
+                thing.material(),
+                item.quantity(),
+                item.amount(),
+                thing.on(),
+                finish(thing.stage())));
     }
 
     private List<Baseline.Reserve> reserves(Baseline whole) {

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.file.Heading;
@@ -17,10 +16,8 @@ import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.Forecast;
-import org.firmset.spend.LineKind;
 import org.firmset.spend.PriceBook;
 import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptCosts;
 import org.firmset.spend.TripCost;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -57,9 +54,9 @@ public record MoneyReport(
     public record Leg(int number, LocalDate first, LocalDate last) {}
 
     public static MoneyReport of(Books books) {
-        PriceBook prices = PriceBook.of(books.homestead(), books.receipts());
+        PriceBook prices = PriceBook.withQuotes(books.homestead(), books.bought().quotes());
         Ledger ledger = new Ledger();
-        Orders orders = new Orders(books.receipts());
+        Orders orders = new Orders(books.bought().orders());
         PacksAhead packs = new PacksAhead(books, new Pricing(books, prices), ledger);
         PlannedSeason season = books.season();
         List<MadeTrip> made = season == null ? List.of() : MadeTrip.of(season);
@@ -72,14 +69,13 @@ public record MoneyReport(
             new TripsAhead(books, ledger, season, packs).write(made, brought);
             tools = new ToolsAhead(books, ledger).write(made);
         }
-        Forecast spent = Forecast.of(books.currency(), books.receipts(), List.of(), List.of());
-        new ItemsAhead(books, ledger).write(spent, made);
+        new ItemsAhead(books, ledger).write(books.bought().spent(), made);
         payOrders(books, orders, brought, made, ledger);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
         return new MoneyReport(
                 books.homestead(),
                 books.today(),
-                Forecast.of(books.currency(), books.receipts(), ledger.coming, List.copyOf(ledger.unpriced)),
+                books.bought().spent().with(ledger.coming, List.copyOf(ledger.unpriced)),
                 List.copyOf(ledger.coming),
                 List.copyOf(ledger.payments),
                 legs(made),
@@ -88,7 +84,7 @@ public record MoneyReport(
                 prices,
                 new BudgetWriter(books, ledger.coming).write(),
                 LeftOver.of(books, ledger.coming),
-                paid(books));
+                books.bought().paid());
     }
 
     private static List<Leg> legs(List<MadeTrip> made) {
@@ -124,21 +120,6 @@ public record MoneyReport(
         return Forecast.of(order.currency(), List.of(order), List.of(), List.of())
                 .whole()
                 .committed();
-    }
-
-    /** What left the purse on each day, refundable deposits left out. */
-    private static Map<LocalDate, Money> paid(Books books) {
-        Map<LocalDate, Money> paid = new TreeMap<>();
-        for (Receipt receipt : books.receipts()) {
-            List<ReceiptCosts.Cost> costs = ReceiptCosts.of(receipt);
-            List<Money> amounts = ReceiptCosts.paid(receipt, costs);
-            Money sum = books.cents(0);
-            for (int i = 0; i < costs.size(); i++) {
-                sum = costs.get(i).kind() == LineKind.DEPOSIT ? sum : sum.add(amounts.get(i));
-            }
-            paid.merge(receipt.date(), sum, Money::add);
-        }
-        return paid;
     }
 
     /** The worth of the work by today against a kept budget; a stage counts when it is finished. */
