@@ -71,7 +71,7 @@ public final class ReceiptCosts {
     }
 
     /** What of each cost has left the purse: what was paid down on an order goes over its costs by their size. */
-    private static List<Money> paid(Receipt receipt, List<Cost> costs) {
+    public static List<Money> paid(Receipt receipt, List<Cost> costs) {
         List<Money> amounts = costs.stream().map(Cost::amount).toList();
         return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
                 ? Allocation.split(

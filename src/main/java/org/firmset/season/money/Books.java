@@ -16,10 +16,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param season the plan of the homestead; null when there is none, then drives and deliveries ahead are not counted
  */
-public record Books(Homestead homestead, @Nullable PlannedSeason season, Bought bought, LocalDate today) {
+public record Books(Homestead homestead, @Nullable PlannedSeason season, Purchases purchases, LocalDate today) {
     /** @param receipts without faults */
     public Books(Homestead homestead, @Nullable PlannedSeason season, List<Receipt> receipts, LocalDate today) {
-        this(homestead, season, Bought.of(homestead.currency(), receipts), today);
+        this(homestead, season, Purchases.of(homestead.currency(), receipts), today);
     }
 
     String currency() {

@@ -19,12 +19,10 @@ public final class BudgetWords {
     private final MoneyReport report;
     private final Baseline kept;
     private final Names names;
-    private final List<BudgetDifference> all;
 
     public BudgetWords(MoneyReport report, Baseline kept) {
         this.report = report;
         this.kept = kept;
-        all = BudgetDifference.of(kept, report.budget());
         names = new Names(report.homestead());
     }
 
@@ -101,7 +99,7 @@ public final class BudgetWords {
     }
 
     private List<BudgetDifference> all() {
-        return all;
+        return BudgetDifference.of(kept, report.budget());
     }
 
     private Difference sum(List<BudgetDifference> some) {

@@ -35,7 +35,7 @@ final class BudgetWriter {
     }
 
     Baseline write() {
-        books.bought().items().forEach(this::bought);
+        books.purchases().items().forEach(this::bought);
         for (Coming next : coming) {
             boolean packs = next.purpose() == Purpose.PACKS;
             items.add(new Baseline.Item(
@@ -56,17 +56,17 @@ final class BudgetWriter {
         return stage == null ? null : finishes.get(stage);
     }
 
-    private void bought(BoughtItem item) {
-        BoughtItem.Thing thing = item.thing();
+    private void bought(PurchasedItem item) {
+        PurchasedItem.Of of = item.of();
         items.add(new Baseline.Item(
-                thing.subproject(),
-                thing.stage(),
-                thing.kind(),
-                thing.material(),
+                of.subproject(),
+                of.stage(),
+                of.kind(),
+                of.material(),
                 item.quantity(),
                 item.amount(),
-                thing.on(),
-                finish(thing.stage())));
+                of.on(),
+                finish(of.stage())));
     }
 
     private List<Baseline.Reserve> reserves(Baseline whole) {

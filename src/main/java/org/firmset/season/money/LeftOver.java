@@ -90,7 +90,7 @@ public record LeftOver(
     /** Whole packs by material; what went back is taken out of the lot that was bought last before. */
     private static Map<String, List<Lots.Lot>> bought(Books books) {
         Map<String, List<Lots.Lot>> lots = new LinkedHashMap<>();
-        for (Bought.Packs some : books.bought().packs()) {
+        for (Purchases.Packs some : books.purchases().packs()) {
             List<Lots.Lot> its = lots.computeIfAbsent(some.material(), m -> new ArrayList<>());
             change(its, some.date(), some.packs(), some.cost());
         }

@@ -54,9 +54,10 @@ public record MoneyReport(
     public record Leg(int number, LocalDate first, LocalDate last) {}
 
     public static MoneyReport of(Books books) {
-        PriceBook prices = PriceBook.withQuotes(books.homestead(), books.bought().quotes());
+        PriceBook prices =
+                PriceBook.withQuotes(books.homestead(), books.purchases().quotes());
         Ledger ledger = new Ledger();
-        Orders orders = new Orders(books.bought().orders());
+        Orders orders = new Orders(books.purchases().orders());
         PacksAhead packs = new PacksAhead(books, new Pricing(books, prices), ledger);
         PlannedSeason season = books.season();
         List<MadeTrip> made = season == null ? List.of() : MadeTrip.of(season);
@@ -69,13 +70,13 @@ public record MoneyReport(
             new TripsAhead(books, ledger, season, packs).write(made, brought);
             tools = new ToolsAhead(books, ledger).write(made);
         }
-        new ItemsAhead(books, ledger).write(books.bought().spent(), made);
+        new ItemsAhead(books, ledger).write(books.purchases().spent(), made);
         payOrders(books, orders, brought, made, ledger);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
         return new MoneyReport(
                 books.homestead(),
                 books.today(),
-                books.bought().spent().with(ledger.coming, List.copyOf(ledger.unpriced)),
+                books.purchases().spent().with(ledger.coming, List.copyOf(ledger.unpriced)),
                 List.copyOf(ledger.coming),
                 List.copyOf(ledger.payments),
                 legs(made),
@@ -84,7 +85,7 @@ public record MoneyReport(
                 prices,
                 new BudgetWriter(books, ledger.coming).write(),
                 LeftOver.of(books, ledger.coming),
-                books.bought().paid());
+                books.purchases().paid());
     }
 
     private static List<Leg> legs(List<MadeTrip> made) {

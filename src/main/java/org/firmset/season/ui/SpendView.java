@@ -28,14 +28,13 @@ import org.firmset.season.money.Course;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MonthMoney;
+import org.firmset.season.money.Purchases;
 import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
 import org.firmset.shell.Frame;
 import org.firmset.spend.Forecast;
-import org.firmset.spend.Receipt;
-import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.ui.SpendPages;
 import org.jspecify.annotations.Nullable;
@@ -68,12 +67,12 @@ class SpendView extends SeasonPage {
                 add(new H1("Spend"), new Paragraph("The plan is being made again; the money is reckoned in a moment."));
                 return;
             }
-            List<Receipt> receipts =
-                    book.all(id).stream().map(KeptReceipt::receipt).toList();
+            Purchases.Writer purchases = new Purchases.Writer(homestead.currency());
+            book.each(id, kept -> purchases.add(kept.receipt()));
             show(
                     id,
                     MoneyReport.of(new Books(
-                            planned.get().homestead(), planned.get().season(), receipts, report.statusDate())));
+                            planned.get().homestead(), planned.get().season(), purchases.done(), report.statusDate())));
         });
     }
 

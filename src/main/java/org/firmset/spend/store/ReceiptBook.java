@@ -21,6 +21,7 @@ import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptRules;
 import org.firmset.spend.table.ColumnMatch;
+import org.firmset.spend.table.KnownReceipt;
 import org.firmset.spend.table.Ledger;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -140,6 +141,7 @@ public class ReceiptBook {
     /**
      * Adds all of these or none. Keys that are taken get a number behind them.
      *
+     * @param receipts gone through more than once; a few hundred are in memory at a time when the list makes them itself
      * @param file the table they come from, so that it is known when it is handed in again
      */
     public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
@@ -155,11 +157,9 @@ public class ReceiptBook {
     /** What a table is taken into. */
     public Ledger ledger(UUID homestead) {
         Homestead place = homestead(homestead);
-        return new Ledger(
-                Keys.of(place),
-                place.currency(),
-                all(homestead).stream().map(KeptReceipt::receipt).toList(),
-                tables.files(homestead));
+        List<KnownReceipt> known = new ArrayList<>();
+        each(homestead, kept -> known.add(KnownReceipt.of(kept.receipt())));
+        return new Ledger(Keys.of(place), place.currency(), known, tables.files(homestead));
     }
 
     /** Which column holds what in tables with these headings, as people said the last time. */

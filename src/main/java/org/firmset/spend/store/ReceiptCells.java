@@ -70,7 +70,12 @@ final class ReceiptCells {
         }
     }
 
-    record LineShare(UUID receipt, int line, String subproject, @Nullable String stage, BigDecimal weight) {
+    record LineShare(
+            UUID receipt,
+            int line,
+            String subproject,
+            @Nullable String stage,
+            BigDecimal weight) {
         Share toRecord() {
             return new Share(subproject, stage, weight);
         }

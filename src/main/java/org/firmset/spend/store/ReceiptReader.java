@@ -78,15 +78,14 @@ final class ReceiptReader {
             ReceiptCells.Head head, List<ReceiptCells.Line> lines, Map<LineOf, List<Share>> shares) {
         return lines.stream()
                 .map(line -> line.toRecord(
-                        head.currency(),
-                        shares.getOrDefault(new LineOf(line.receipt(), line.position()), List.of())))
+                        head.currency(), shares.getOrDefault(new LineOf(line.receipt(), line.position()), List.of())))
                 .toList();
     }
 
     private static <R, K, V> Map<K, List<V>> grouped(List<R> rows, Function<R, K> key, Function<R, V> value) {
         Map<K, List<V>> groups = new HashMap<>();
-        rows.forEach(row -> groups.computeIfAbsent(key.apply(row), k -> new ArrayList<>())
-                .add(value.apply(row)));
+        rows.forEach(row ->
+                groups.computeIfAbsent(key.apply(row), k -> new ArrayList<>()).add(value.apply(row)));
         return groups;
     }
 

@@ -65,7 +65,9 @@ class ReceiptRows {
     void take(UUID homestead, List<Receipt> receipts) {
         FreeKeys keys = freeKeys(homestead);
         for (int from = 0; from < receipts.size(); from += AT_ONCE) {
-            addAll(homestead, receipts.subList(from, Math.min(receipts.size(), from + AT_ONCE)), keys);
+            // copied, as the list may make each receipt anew when it is asked for it
+            List<Receipt> some = List.copyOf(receipts.subList(from, Math.min(receipts.size(), from + AT_ONCE)));
+            addAll(homestead, some, keys);
             entities.flush();
             entities.clear();
         }

@@ -1,13 +1,12 @@
 package org.firmset.spend.table;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.firmset.measure.Cash;
+import java.util.regex.Pattern;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.Receipt;
 
@@ -18,41 +17,47 @@ import org.firmset.spend.Receipt;
  * @param index of the receipt in the preview, from 0
  * @param known the one it repeats, kept already or further up in the same table
  */
-public record Duplicate(int index, Receipt known) {
-    private record Likeness(LocalDate date, String supplier, BigDecimal sum) {
-        static Likeness of(Receipt receipt) {
-            String supplier = receipt.supplier().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-            return new Likeness(receipt.date(), supplier, Cash.amountOf(receipt.sum()));
+public record Duplicate(int index, KnownReceipt known) {
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
+    private record Likeness(LocalDate date, String supplier, long sumCents) {
+        static Likeness of(KnownReceipt receipt) {
+            String supplier =
+                    SPACES.matcher(receipt.supplier().toLowerCase(Locale.ROOT)).replaceAll(" ");
+            return new Likeness(receipt.date(), supplier, receipt.sumCents());
         }
     }
 
-    static List<Duplicate> among(List<Receipt> known, List<Receipt> read) {
-        Map<Likeness, Receipt> alike = new HashMap<>();
-        Map<ContentHash, Receipt> documents = new HashMap<>();
-        Map<String, Receipt> keys = new HashMap<>();
+    static List<Duplicate> among(List<KnownReceipt> known, List<Receipt> read) {
+        Map<Likeness, KnownReceipt> alike = new HashMap<>();
+        Map<ContentHash, KnownReceipt> documents = new HashMap<>();
+        Map<String, KnownReceipt> keys = new HashMap<>();
         known.forEach(r -> {
             note(r, alike, documents);
             keys.put(r.key(), r);
         });
         List<Duplicate> duplicates = new ArrayList<>();
-        for (int i = 0; i < read.size(); i++) {
-            Receipt receipt = read.get(i);
-            Receipt same = alike.get(Likeness.of(receipt));
-            if (same == null && receipt.document() != null) {
-                same = documents.get(receipt.document());
+        int index = 0;
+        for (Receipt receipt : read) {
+            KnownReceipt its = KnownReceipt.of(receipt);
+            KnownReceipt same = alike.get(Likeness.of(its));
+            if (same == null && its.document() != null) {
+                same = documents.get(its.document());
             }
             if (same == null) {
-                same = keys.get(receipt.key());
+                same = keys.get(its.key());
             }
             if (same != null) {
-                duplicates.add(new Duplicate(i, same));
+                duplicates.add(new Duplicate(index, same));
             }
-            note(receipt, alike, documents);
+            note(its, alike, documents);
+            index++;
         }
         return duplicates;
     }
 
-    private static void note(Receipt receipt, Map<Likeness, Receipt> alike, Map<ContentHash, Receipt> documents) {
+    private static void note(
+            KnownReceipt receipt, Map<Likeness, KnownReceipt> alike, Map<ContentHash, KnownReceipt> documents) {
         alike.putIfAbsent(Likeness.of(receipt), receipt);
         if (receipt.document() != null) {
             documents.putIfAbsent(receipt.document(), receipt);

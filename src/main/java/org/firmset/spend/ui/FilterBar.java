@@ -7,35 +7,29 @@ import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.QueryParameters;
 import java.time.YearMonth;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
 import org.firmset.spend.LineKind;
-import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptFilter;
-import org.firmset.spend.Share;
-import org.firmset.spend.store.KeptReceipt;
 import org.jspecify.annotations.Nullable;
 
 /** Chooses which receipts are listed; the address says what is chosen, so that it can be kept and sent. */
 final class FilterBar extends Div {
     private final ReceiptFilter filter;
 
-    FilterBar(Homestead homestead, Bearers bearers, List<KeptReceipt> all, ReceiptFilter filter) {
+    FilterBar(Homestead homestead, Bearers bearers, Written written, ReceiptFilter filter) {
         this.filter = filter;
         addClassName("fs-filter");
-        List<Receipt> receipts = all.stream().map(KeptReceipt::receipt).toList();
         add(
-                subproject(homestead, bearers, receipts),
-                stage(homestead, bearers, receipts),
+                subproject(homestead, bearers, written),
+                stage(homestead, bearers, written),
                 choice(
                         "Supplier",
-                        suppliers(receipts),
+                        written.suppliers(),
                         s -> s,
                         filter.supplier(),
                         s -> with(filter.subproject(), filter.stage(), s, filter.kind(), filter.month())),
@@ -47,7 +41,7 @@ final class FilterBar extends Div {
                         k -> with(filter.subproject(), filter.stage(), filter.supplier(), k, filter.month())),
                 choice(
                         "Month",
-                        months(receipts),
+                        written.months(),
                         Months::words,
                         filter.month(),
                         m -> with(filter.subproject(), filter.stage(), filter.supplier(), filter.kind(), m)));
@@ -85,10 +79,10 @@ final class FilterBar extends Div {
         return box;
     }
 
-    private ComboBox<String> subproject(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+    private ComboBox<String> subproject(Homestead homestead, Bearers bearers, Written written) {
         Stream<String> known = homestead.subprojects().stream().map(Subproject::key);
-        Stream<String> written = shares(receipts).map(Share::subproject);
-        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+        Stream<String> onReceipts = written.bearers().stream().map(Bearers.Bearer::subproject);
+        List<String> keys = Stream.concat(Stream.concat(known, onReceipts).distinct(), Stream.of(ReceiptFilter.NOBODY))
                 .toList();
         return choice(
                 "Subproject",
@@ -99,15 +93,15 @@ final class FilterBar extends Div {
                 s -> with(s, null, filter.supplier(), filter.kind(), filter.month()));
     }
 
-    private ComboBox<String> stage(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+    private ComboBox<String> stage(Homestead homestead, Bearers bearers, Written written) {
         String of = filter.subproject();
         Stream<String> known = homestead.stages().stream()
                 .filter(s -> of == null || s.subproject().equals(of))
                 .map(Stage::key);
-        Stream<String> written = shares(receipts)
+        Stream<String> onReceipts = written.bearers().stream()
                 .filter(s -> s.stage() != null && (of == null || s.subproject().equals(of)))
                 .map(s -> String.valueOf(s.stage()));
-        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+        List<String> keys = Stream.concat(Stream.concat(known, onReceipts).distinct(), Stream.of(ReceiptFilter.NOBODY))
                 .toList();
         return choice(
                 "Stage",
@@ -115,23 +109,5 @@ final class FilterBar extends Div {
                 k -> k.equals(ReceiptFilter.NOBODY) ? "of no single stage" : bearers.stage(k),
                 filter.stage(),
                 s -> with(filter.subproject(), s, filter.supplier(), filter.kind(), filter.month()));
-    }
-
-    private static Stream<Share> shares(List<Receipt> receipts) {
-        return receipts.stream().flatMap(r -> r.lines().stream()).flatMap(l -> l.shares().stream());
-    }
-
-    private static Collection<String> suppliers(List<Receipt> receipts) {
-        TreeSet<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        receipts.forEach(r -> names.add(r.supplier()));
-        return names;
-    }
-
-    private static List<YearMonth> months(List<Receipt> receipts) {
-        return receipts.stream()
-                .map(r -> YearMonth.from(r.date()))
-                .distinct()
-                .sorted(Comparator.reverseOrder())
-                .toList();
     }
 }

@@ -15,26 +15,31 @@ import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was paid or is on order for one thing on one day, refundable deposits left out.
+ * What receipts of one day tell of one thing, refundable deposits left out.
  *
  * @param quantity packs of a material, drives; 0 of what is not counted
+ * @param committed what is still to be paid of orders
  */
-public record BoughtItem(Thing thing, BigDecimal quantity, Money amount) {
+public record PurchasedItem(Of of, BigDecimal quantity, Money spent, Money committed) {
     /** @param material null for anything but a material */
-    public record Thing(
+    public record Of(
             @Nullable String subproject,
             @Nullable String stage,
             LineKind kind,
             @Nullable String material,
             LocalDate on) {}
 
+    public Money amount() {
+        return spent.add(committed);
+    }
+
     /** Adds up receipts; whole cents, as there are thousands. */
     static final class Sums {
-        private final Map<Thing, Sum> sums = new LinkedHashMap<>();
+        private final Map<Of, Sum> sums = new LinkedHashMap<>();
 
-        private record Sum(BigDecimal quantity, long cents) {
+        private record Sum(BigDecimal quantity, long spent, long committed) {
             Sum plus(Sum other) {
-                return new Sum(quantity.add(other.quantity), cents + other.cents);
+                return new Sum(quantity.add(other.quantity), spent + other.spent, committed + other.committed);
             }
         }
 
@@ -43,18 +48,21 @@ public record BoughtItem(Thing thing, BigDecimal quantity, Money amount) {
                     .filter(c -> c.kind() == LineKind.FUEL)
                     .mapToLong(c -> Cash.cents(c.amount()))
                     .sum();
-            for (ReceiptCosts.Cost cost : apart.costs()) {
+            for (int i = 0; i < apart.costs().size(); i++) {
+                ReceiptCosts.Cost cost = apart.costs().get(i);
                 if (cost.kind() != LineKind.DEPOSIT) {
-                    Thing thing = new Thing(
-                            cost.subproject(),
-                            cost.stage(),
-                            cost.kind(),
-                            cost.kind() == LineKind.MATERIAL ? cost.material() : null,
-                            apart.receipt().date());
-                    long cents = Cash.cents(cost.amount());
-                    sums.merge(thing, new Sum(Measured.normal(quantity(cost, cents, fuel)), cents), Sum::plus);
+                    long all = Cash.cents(cost.amount());
+                    long paid = Cash.cents(apart.paid().get(i));
+                    BigDecimal quantity = Measured.normal(quantity(cost, all, fuel));
+                    sums.merge(of(cost, apart.receipt().date()), new Sum(quantity, paid, all - paid), Sum::plus);
                 }
             }
+        }
+
+        /** A tool or a fee that names a material is no pack of it. */
+        private static Of of(ReceiptCosts.Cost cost, LocalDate on) {
+            String material = cost.kind() == LineKind.MATERIAL ? cost.material() : null;
+            return new Of(cost.subproject(), cost.stage(), cost.kind(), material, on);
         }
 
         /** Packs of a material; a receipt with fuel counts as one drive; nothing else is counted. */
@@ -68,10 +76,10 @@ public record BoughtItem(Thing thing, BigDecimal quantity, Money amount) {
         }
 
         /** In the order in which they first came up. */
-        List<BoughtItem> all(String currency) {
-            List<BoughtItem> all = new ArrayList<>();
-            sums.forEach((thing, sum) ->
-                    all.add(new BoughtItem(thing, sum.quantity(), Cash.ofCents(sum.cents(), currency))));
+        List<PurchasedItem> all(String currency) {
+            List<PurchasedItem> all = new ArrayList<>();
+            sums.forEach((of, sum) -> all.add(new PurchasedItem(
+                    of, sum.quantity(), Cash.ofCents(sum.spent(), currency), Cash.ofCents(sum.committed(), currency))));
             return all;
         }
     }

@@ -5,8 +5,10 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Forecast;
@@ -30,10 +32,10 @@ import org.javamoney.moneta.Money;
  * @param quotes prices of packs, each said once
  * @param orders in the order of the receipts
  */
-public record Bought(
+public record Purchases(
         Forecast spent,
         Map<LocalDate, Money> paid,
-        List<BoughtItem> items,
+        List<PurchasedItem> items,
         List<Packs> packs,
         List<PriceBook.Quote> quotes,
         List<Receipt> orders) {
@@ -41,7 +43,7 @@ public record Bought(
     public record Packs(String material, LocalDate date, int packs, Money cost) {}
 
     /** @param receipts without faults */
-    public static Bought of(String currency, List<Receipt> receipts) {
+    public static Purchases of(String currency, List<Receipt> receipts) {
         Writer writer = new Writer(currency);
         receipts.forEach(writer::add);
         return writer.done();
@@ -52,9 +54,9 @@ public record Bought(
         private final String currency;
         private final SpentSums spent;
         private final Map<LocalDate, Long> paid = new TreeMap<>();
-        private final BoughtItem.Sums items = new BoughtItem.Sums();
+        private final PurchasedItem.Sums items = new PurchasedItem.Sums();
         private final List<Packs> packs = new ArrayList<>();
-        private final java.util.LinkedHashSet<PriceBook.Quote> quotes = new java.util.LinkedHashSet<>();
+        private final Set<PriceBook.Quote> quotes = new LinkedHashSet<>();
         private final List<Receipt> orders = new ArrayList<>();
 
         public Writer(String currency) {
@@ -105,10 +107,10 @@ public record Bought(
             return quantity.setScale(0, RoundingMode.DOWN).intValueExact();
         }
 
-        public Bought done() {
+        public Purchases done() {
             Map<LocalDate, Money> days = new TreeMap<>();
             paid.forEach((day, cents) -> days.put(day, Cash.ofCents(cents, currency)));
-            return new Bought(
+            return new Purchases(
                     spent.forecast(),
                     days,
                     items.all(currency),
