@@ -47,7 +47,11 @@ final class BenchMoney {
         }
     }
 
-    /** How long the page takes from receipts to words. @param purchases takes the receipts apart */
+    /**
+     * How long the page takes from receipts to words.
+     *
+     * @param purchases takes the receipts apart
+     */
     double millis(Supplier<Purchases> purchases) {
         long start = System.nanoTime();
         MoneyReport report = MoneyReport.of(new Books(demo, season, purchases.get(), TODAY));

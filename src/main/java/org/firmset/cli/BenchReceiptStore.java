@@ -1,19 +1,12 @@
 package org.firmset.cli;
 
-import java.io.IOException;
 import java.io.PrintStream;
-import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.season.money.Purchases;
@@ -26,17 +19,6 @@ import org.firmset.spend.table.ReceiptExport;
 import org.firmset.spend.table.ReceiptImport;
 import org.firmset.spend.table.SpendTable;
 import org.firmset.spend.table.TableReader;
-import org.springframework.boot.WebApplicationType;
-import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
-import org.springframework.boot.builder.SpringApplicationBuilder;
-import org.springframework.boot.flyway.autoconfigure.FlywayAutoConfiguration;
-import org.springframework.boot.hibernate.autoconfigure.HibernateJpaAutoConfiguration;
-import org.springframework.boot.jdbc.autoconfigure.DataSourceAutoConfiguration;
-import org.springframework.boot.persistence.autoconfigure.EntityScan;
-import org.springframework.boot.transaction.autoconfigure.TransactionAutoConfiguration;
-import org.springframework.context.ConfigurableApplicationContext;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.ComponentScan;
 
 /** How long receipts take into a database of their own and out of it again. */
 final class BenchReceiptStore {
@@ -61,30 +43,25 @@ final class BenchReceiptStore {
 
     /** @param files tables of receipts of the homestead, by their number of lines */
     void run(List<byte[]> files, int[] lines) {
-        Path folder = temporary();
-        try (ConfigurableApplicationContext parts = new SpringApplicationBuilder(Parts.class)
-                .web(WebApplicationType.NONE)
-                .run("--FIRMSET_HOME=" + folder, "--FIRMSET_DB_URL=" + url(folder))) {
-            Homesteads homesteads = parts.getBean(Homesteads.class);
-            ReceiptBook book = parts.getBean(ReceiptBook.class);
-            measure(homesteads, book, files.getFirst());
+        try (BenchDatabase database = BenchDatabase.open("")) {
+            measure(database.homesteads(), database.book(), files.getFirst());
             out.printf("%nInto an H2 database in a file, and out of it as the pages need them:%n%n");
             out.println("| lines | from bytes into the database ms | page Receipts: list and sums ms"
                     + " | page Spend: read, reckoned, told ms |");
             out.println("|---|---|---|---|");
             for (int i = 0; i < lines.length; i++) {
-                times(lines[i], homesteads, book, files.get(i));
+                times(lines[i], database.homesteads(), database.book(), files.get(i));
             }
-            out.printf(
-                    "%nMedians of %d.%n%nMiB of heap that cannot be let go of, seen by collecting all the time:%n%n",
-                    TIMES);
+            out.printf("%nMedians of %d.%n", TIMES);
+        }
+        // its own cache of pages, up to 64 MiB for each GiB of heap, would hide what receipts need
+        try (BenchDatabase database = BenchDatabase.open(";CACHE_SIZE=2048")) {
+            out.printf("%nMiB of heap that cannot be let go of, the database's cache held to 2 MiB:%n%n");
             out.println("| lines | at rest | while the table comes in | page Receipts | export | page Spend |");
             out.println("|---|---|---|---|---|---|");
             for (int i = 0; i < lines.length; i++) {
-                memory(lines[i], homesteads, book, files.get(i));
+                memory(lines[i], database.homesteads(), database.book(), files.get(i));
             }
-        } finally {
-            remove(folder);
         }
     }
 
@@ -160,44 +137,5 @@ final class BenchReceiptStore {
             throw new IllegalStateException("the receipts were not taken");
         }
         return receipts;
-    }
-
-    private static String url(Path folder) {
-        return "jdbc:h2:file:" + folder.resolve("bench")
-                + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
-    }
-
-    private static Path temporary() {
-        try {
-            return Files.createTempDirectory("firmset-bench");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void remove(Path folder) {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The stores without pages and planner. No component, or the program itself would find it. */
-    @ImportAutoConfiguration({
-        DataSourceAutoConfiguration.class,
-        FlywayAutoConfiguration.class,
-        HibernateJpaAutoConfiguration.class,
-        TransactionAutoConfiguration.class
-    })
-    @EntityScan({"org.firmset.homestead.store", "org.firmset.spend.store"})
-    @ComponentScan({"org.firmset.homestead.store", "org.firmset.spend.store"})
-    static class Parts {
-        @Bean
-        Clock clock() {
-            return Clock.systemDefaultZone();
-        }
     }
 }
