@@ -3,6 +3,7 @@ package org.firmset.cli;
 import java.io.PrintStream;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.SeedHomesteads;
@@ -15,6 +16,7 @@ import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.Course;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
+import org.firmset.season.money.Purchases;
 import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
 import org.firmset.spend.Receipt;
@@ -25,43 +27,58 @@ final class BenchMoney {
     private static final int TIMES = 5;
 
     private final PrintStream out;
+    private final Homestead demo = SeedHomesteads.demo(TODAY);
+    private final PlannedSeason season;
 
     BenchMoney(PrintStream out) {
         this.out = out;
+        var result = new SeasonPlanner().plan(demo, TODAY, Style.SOONEST, Effort.NORMAL);
+        season = ((SeasonPlanner.Result.Planned) result).season();
     }
 
     void run(List<List<Receipt>> all) {
-        Homestead demo = SeedHomesteads.demo(TODAY);
-        var result = new SeasonPlanner().plan(demo, TODAY, Style.SOONEST, Effort.NORMAL);
-        PlannedSeason season = ((SeasonPlanner.Result.Planned) result).season();
         out.println("\n| lines | money of the demo reckoned and told ms |\n|---|---|");
         for (List<Receipt> receipts : all) {
-            Books books = new Books(demo, season, receipts, TODAY);
-            List<Double> times =
-                    IntStream.range(0, TIMES).mapToObj(i -> millis(books)).toList();
+            List<Double> times = IntStream.range(0, TIMES)
+                    .mapToObj(i -> millis(() -> Purchases.of(demo.currency(), receipts)))
+                    .toList();
             int lines = receipts.stream().mapToInt(r -> r.lines().size()).sum();
             out.printf("| %d | %s |%n", lines, Median.text("%.0f", times.stream()));
         }
     }
 
-    private static double millis(Books books) {
+    /**
+     * How long the page takes from receipts to words.
+     *
+     * @param purchases takes the receipts apart
+     */
+    double millis(Supplier<Purchases> purchases) {
         long start = System.nanoTime();
-        MoneyReport report = MoneyReport.of(books);
+        MoneyReport report = MoneyReport.of(new Books(demo, season, purchases.get(), TODAY));
+        if (rowsTold(report) == 0) {
+            throw new IllegalStateException("nothing was told of the receipts");
+        }
+        return (System.nanoTime() - start) / 1e6;
+    }
+
+    private int rowsTold(MoneyReport report) {
         MoneyWords words = new MoneyWords(report);
+        BudgetWords budget = new BudgetWords(report, report.budget());
         TimeWords times = new TimeWords(report);
-        int rows = words.overview().rows().size()
+        ThingWords things = new ThingWords(report);
+        return words.overview().rows().size()
                 + words.bearers().stream()
                         .mapToInt(k -> words.drill(k).rows().size())
                         .sum()
-                + new BudgetWords(report, report.budget()).terms().rows().size()
+                + budget.differences().rows().size()
+                + (int) demo.subprojects().stream()
+                        .map(s -> budget.verdict(s.key()))
+                        .count()
+                + budget.terms().rows().size()
                 + times.course(Course.of(report, report.budget())).rows().size()
                 + times.cash().rows().size()
                 + times.months().rows().size()
-                + new ThingWords(report).prices().rows().size();
-        if (rows == 0) {
-            throw new IllegalStateException(
-                    "nothing was told of " + books.receipts().size() + " receipts");
-        }
-        return (System.nanoTime() - start) / 1e6;
+                + things.prices().rows().size()
+                + things.leftOver().rows().size();
     }
 }

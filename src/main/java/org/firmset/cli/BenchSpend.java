@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
+import org.firmset.homestead.Material;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Forecast;
@@ -36,6 +37,8 @@ final class BenchSpend {
     private static final String CURRENCY = "USD";
     private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 11, 1));
     private static final Keys KEYS = Keys.of(DEMO);
+    private static final List<String> MATERIALS =
+            DEMO.materials().stream().map(Material::key).toList();
 
     private final PrintStream out;
 
@@ -54,9 +57,9 @@ final class BenchSpend {
             row(lines);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
-        new BenchMoney(out)
-                .run(Arrays.stream(LINES).mapToObj(BenchSpend::receipts).toList());
-        new BenchReceiptStore(out, DEMO)
+        BenchMoney money = new BenchMoney(out);
+        money.run(Arrays.stream(LINES).mapToObj(BenchSpend::receipts).toList());
+        new BenchReceiptStore(out, DEMO, money)
                 .run(Arrays.stream(LINES).mapToObj(n -> bytes(receipts(n))).toList(), LINES);
         return Commands.DONE;
     }
@@ -114,7 +117,7 @@ final class BenchSpend {
         return receipts.stream().map(Receipt::sum).reduce(Cash.ofCents(0, CURRENCY), Money::add);
     }
 
-    /** Receipts of five lines each, with a tax. */
+    /** Receipts of five lines each, with a tax; one line in three is of a material of the homestead. */
     private static List<Receipt> receipts(int lines) {
         SplittableRandom random = new SplittableRandom(lines);
         List<Receipt> receipts = new ArrayList<>();
@@ -141,7 +144,7 @@ final class BenchSpend {
         return new ReceiptLine(
                 LineKind.MATERIAL,
                 "Thing, \"size " + random.nextInt(100) + "\"",
-                null,
+                random.nextInt(3) == 0 ? MATERIALS.get(random.nextInt(MATERIALS.size())) : null,
                 BigDecimal.valueOf(quantity),
                 Cash.ofCents(cents, CURRENCY),
                 Cash.ofCents((long) quantity * cents, CURRENCY),

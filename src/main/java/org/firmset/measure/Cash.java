@@ -4,8 +4,12 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 import javax.money.UnknownCurrencyException;
 import org.javamoney.moneta.Money;
@@ -14,14 +18,21 @@ import org.javamoney.moneta.Money;
 public final class Cash {
     private static final Pattern TEXT = Pattern.compile("\\s*(-?\\d{1,12}(?:\\.\\d{1,2})?)\\s*([A-Z]{3})\\s*");
 
+    /** The library asks all its providers each time, which thousands of amounts of one currency feel. */
+    private static final Map<String, CurrencyUnit> CURRENCIES = new ConcurrentHashMap<>();
+
     private Cash() {}
 
     public static Money of(BigDecimal amount, String currency) {
-        return Money.of(amount.setScale(2, RoundingMode.UNNECESSARY), currency);
+        return Money.of(amount.setScale(2, RoundingMode.UNNECESSARY), unit(currency));
     }
 
     public static Money ofCents(long cents, String currency) {
-        return Money.of(BigDecimal.valueOf(cents, 2), currency);
+        return Money.of(BigDecimal.valueOf(cents, 2), unit(currency));
+    }
+
+    private static CurrencyUnit unit(String currency) {
+        return CURRENCIES.computeIfAbsent(currency, code -> Monetary.getCurrency(code));
     }
 
     /**
@@ -60,6 +71,6 @@ public final class Cash {
     }
 
     public static long cents(MonetaryAmount amount) {
-        return amountOf(amount).movePointRight(2).longValueExact();
+        return amountOf(amount).unscaledValue().longValueExact();
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -49,6 +50,12 @@ public final class Allocation {
     static List<BigInteger> coins(BigInteger whole, List<BigDecimal> weights) {
         if (weights.isEmpty()) {
             throw new IllegalArgumentException("the amount [" + whole + "] cannot be shared over no weights");
+        }
+        if (weights.size() == 1) {
+            return List.of(whole);
+        }
+        if (whole.signum() == 0) {
+            return Collections.nCopies(weights.size(), BigInteger.ZERO);
         }
         if (whole.signum() < 0) {
             return coins(whole.negate(), weights).stream()

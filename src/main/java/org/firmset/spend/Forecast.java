@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.firmset.measure.Cash;
-import org.firmset.spend.ReceiptCosts.Cost;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -74,32 +73,22 @@ public record Forecast(String currency, List<Row> rows, Money heldBack, List<Str
      */
     public static Forecast of(
             String currency, List<Receipt> receipts, List<? extends Ahead> toBuy, List<String> unpriced) {
-        Map<Of, Row> rows = new LinkedHashMap<>();
-        Money none = Cash.ofCents(0, currency);
-        Money heldBack = none;
-        for (Receipt receipt : receipts) {
-            List<Cost> costs = ReceiptCosts.of(receipt);
-            List<Money> paid = ReceiptCosts.paid(receipt, costs);
-            for (int i = 0; i < costs.size(); i++) {
-                Cost cost = costs.get(i);
-                if (cost.kind() == LineKind.DEPOSIT) {
-                    heldBack = heldBack.add(paid.get(i));
-                } else {
-                    Of of = new Of(cost.subproject(), cost.stage(), cost.kind());
-                    Money open = cost.amount().subtract(paid.get(i));
-                    add(rows, new Row(of, paid.get(i), open, none, none, none));
-                }
-            }
-        }
-        for (Ahead buy : toBuy) {
-            Of of = new Of(buy.subproject(), buy.stage(), buy.kind());
-            add(rows, new Row(of, none, none, buy.expected(), buy.low(), buy.high()));
-        }
-        return new Forecast(currency, new ArrayList<>(rows.values()), heldBack, unpriced);
+        SpentSums spent = new SpentSums(currency);
+        receipts.forEach(r -> spent.add(ReceiptCosts.apart(r)));
+        return spent.forecast().with(toBuy, unpriced);
     }
 
-    private static void add(Map<Of, Row> rows, Row row) {
-        rows.merge(row.of(), row, (one, other) -> one.plus(other, row.of()));
+    /** The same with what is still to buy on top of it. */
+    public Forecast with(List<? extends Ahead> toBuy, List<String> unpricedToo) {
+        Map<Of, Row> sums = new LinkedHashMap<>();
+        rows.forEach(row -> sums.put(row.of(), row));
+        Money none = Cash.ofCents(0, currency);
+        for (Ahead buy : toBuy) {
+            Of of = new Of(buy.subproject(), buy.stage(), buy.kind());
+            Row row = new Row(of, none, none, buy.expected(), buy.low(), buy.high());
+            sums.merge(of, row, (one, other) -> one.plus(other, of));
+        }
+        return new Forecast(currency, new ArrayList<>(sums.values()), heldBack, unpricedToo);
     }
 
     /** One row for each subproject, by key; what nobody bears yet is not among them. */

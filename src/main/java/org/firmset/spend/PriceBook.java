@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.firmset.homestead.Homestead;
 import org.firmset.measure.Cash;
@@ -60,34 +59,41 @@ public record PriceBook(List<Quote> quotes) {
                 .toList());
     }
 
-    /** Prices of the homestead's suppliers and of receipts; receipts that name one of them as it is called count as its own. */
-    public static PriceBook of(Homestead homestead, List<Receipt> receipts) {
+    /**
+     * Prices of the homestead's suppliers and of receipts.
+     *
+     * @param ofReceipts what {@link #quotes(Receipt)} tells; those that name a supplier as the homestead does are its own
+     */
+    public static PriceBook withQuotes(Homestead homestead, List<Quote> ofReceipts) {
         Map<String, String> keys = new HashMap<>();
         homestead.suppliers().forEach(s -> keys.put(s.name().toLowerCase(Locale.ROOT), s.key()));
-        return of(homestead).with(receipts, name -> keys.getOrDefault(name.toLowerCase(Locale.ROOT), name));
+        List<Quote> all = new ArrayList<>(of(homestead).quotes());
+        ofReceipts.forEach(q -> all.add(new Quote(
+                keys.getOrDefault(q.supplier().toLowerCase(Locale.ROOT), q.supplier()),
+                q.material(),
+                q.amount(),
+                q.on())));
+        return new PriceBook(all);
     }
 
-    /** With the unit prices that receipts tell; of returns none, they say what a pack cost long ago. */
+    /** With the unit prices that receipts tell. */
     public PriceBook with(List<Receipt> receipts) {
-        return with(receipts, UnaryOperator.identity());
+        List<Quote> all = new ArrayList<>(quotes);
+        receipts.forEach(r -> all.addAll(quotes(r)));
+        return new PriceBook(all);
     }
 
-    private PriceBook with(List<Receipt> receipts, UnaryOperator<String> supplierOf) {
-        List<Quote> all = new ArrayList<>(quotes);
-        for (Receipt receipt : receipts) {
-            if (receipt.state() != ReceiptState.RETURNED) {
-                receipt.lines().forEach(line -> {
-                    if (line.material() != null && line.unitPrice() != null) {
-                        all.add(new Quote(
-                                supplierOf.apply(receipt.supplier()),
-                                line.material(),
-                                line.unitPrice(),
-                                receipt.date()));
-                    }
-                });
+    /** The unit prices that a receipt tells; a return none, it says what a pack cost long ago. */
+    public static List<Quote> quotes(Receipt receipt) {
+        List<Quote> told = new ArrayList<>();
+        if (receipt.state() != ReceiptState.RETURNED) {
+            for (ReceiptLine line : receipt.lines()) {
+                if (line.material() != null && line.unitPrice() != null) {
+                    told.add(new Quote(receipt.supplier(), line.material(), line.unitPrice(), receipt.date()));
+                }
             }
         }
-        return new PriceBook(all);
+        return told;
     }
 
     /** The supplier's latest price by this day. */

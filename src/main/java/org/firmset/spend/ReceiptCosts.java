@@ -42,9 +42,27 @@ public final class ReceiptCosts {
         return costs;
     }
 
+    /**
+     * A receipt with all that is made of it, so that it is made once.
+     *
+     * @param ofLines what each line came to, tax and discount included
+     * @param costs what each share of each line came to, in their order
+     * @param paid what of each cost has left the purse
+     */
+    public record Apart(Receipt receipt, List<Money> ofLines, List<Cost> costs, List<Money> paid) {}
+
+    public static Apart apart(Receipt receipt) {
+        List<Money> ofLines = ofLines(receipt);
+        List<Cost> costs = of(receipt, ofLines);
+        return new Apart(receipt, ofLines, costs, paid(receipt, costs));
+    }
+
     /** What each share of each line came to, in their order. */
     public static List<Cost> of(Receipt receipt) {
-        List<Money> ofLines = ofLines(receipt);
+        return of(receipt, ofLines(receipt));
+    }
+
+    private static List<Cost> of(Receipt receipt, List<Money> ofLines) {
         List<Cost> costs = new ArrayList<>();
         for (int i = 0; i < ofLines.size(); i++) {
             costs.addAll(shared(receipt.lines().get(i), ofLines.get(i)));

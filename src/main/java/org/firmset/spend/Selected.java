@@ -1,6 +1,5 @@
 package org.firmset.spend;
 
-import java.util.List;
 import java.util.Optional;
 import org.firmset.measure.Cash;
 import org.firmset.spend.ReceiptCosts.Cost;
@@ -8,13 +7,12 @@ import org.javamoney.moneta.Money;
 
 /**
  * What of some receipts a filter lets through, by the same sharing as the {@link Forecast}, so that each of its figures
- * is the sum of its receipts.
- *
- * @param heldBack refundable deposits, which are in no other sum
+ * is the sum of its receipts. Whole cents: one is kept for each of thousands of receipts, and they are added up while
+ * somebody waits for the page.
  */
-public record Selected(Money spent, Money committed, Money heldBack) {
+public record Selected(String currency, long spentCents, long committedCents, long heldBackCents) {
     public static Selected none(String currency) {
-        return ofCents(0, 0, 0, currency);
+        return new Selected(currency, 0, 0, 0);
     }
 
     /** The part of a receipt the filter lets through; empty when it is none of it. */
@@ -22,33 +20,44 @@ public record Selected(Money spent, Money committed, Money heldBack) {
         if (!filter.takes(receipt)) {
             return Optional.empty();
         }
-        List<Cost> costs = ReceiptCosts.of(receipt);
-        List<Money> paid = ReceiptCosts.paid(receipt, costs);
-        // whole cents: thousands of receipts are added up while somebody waits for the page
-        long[] cents = new long[3];
+        ReceiptCosts.Apart apart = ReceiptCosts.apart(receipt);
+        Selected sum = none(receipt.currency());
         boolean any = false;
-        for (int i = 0; i < costs.size(); i++) {
-            Cost cost = costs.get(i);
+        for (int i = 0; i < apart.costs().size(); i++) {
+            Cost cost = apart.costs().get(i);
             if (filter.takes(cost)) {
                 any = true;
-                long its = Cash.cents(paid.get(i));
-                if (cost.kind() == LineKind.DEPOSIT) {
-                    cents[2] += its;
-                } else {
-                    cents[0] += its;
-                    cents[1] += Cash.cents(cost.amount()) - its;
-                }
+                sum = sum.plus(cost, Cash.cents(apart.paid().get(i)));
             }
         }
-        return any ? Optional.of(ofCents(cents[0], cents[1], cents[2], receipt.currency())) : Optional.empty();
+        return any ? Optional.of(sum) : Optional.empty();
     }
 
-    private static Selected ofCents(long spent, long committed, long heldBack, String currency) {
-        return new Selected(
-                Cash.ofCents(spent, currency), Cash.ofCents(committed, currency), Cash.ofCents(heldBack, currency));
+    private Selected plus(Cost cost, long paid) {
+        return cost.kind() == LineKind.DEPOSIT
+                ? new Selected(currency, spentCents, committedCents, heldBackCents + paid)
+                : new Selected(
+                        currency, spentCents + paid, committedCents + Cash.cents(cost.amount()) - paid, heldBackCents);
     }
 
     public Selected plus(Selected other) {
-        return new Selected(spent.add(other.spent), committed.add(other.committed), heldBack.add(other.heldBack));
+        return new Selected(
+                currency,
+                spentCents + other.spentCents,
+                committedCents + other.committedCents,
+                heldBackCents + other.heldBackCents);
+    }
+
+    public Money spent() {
+        return Cash.ofCents(spentCents, currency);
+    }
+
+    public Money committed() {
+        return Cash.ofCents(committedCents, currency);
+    }
+
+    /** Refundable deposits, which are in no other sum. */
+    public Money heldBack() {
+        return Cash.ofCents(heldBackCents, currency);
     }
 }

@@ -15,11 +15,11 @@ import org.jspecify.annotations.Nullable;
  * What money is reckoned from.
  *
  * @param season the plan of the homestead; null when there is none, then drives and deliveries ahead are not counted
- * @param receipts without faults
  */
-public record Books(Homestead homestead, @Nullable PlannedSeason season, List<Receipt> receipts, LocalDate today) {
-    public Books {
-        receipts = List.copyOf(receipts);
+public record Books(Homestead homestead, @Nullable PlannedSeason season, Purchases purchases, LocalDate today) {
+    /** @param receipts without faults */
+    public Books(Homestead homestead, @Nullable PlannedSeason season, List<Receipt> receipts, LocalDate today) {
+        this(homestead, season, Purchases.of(homestead.currency(), receipts), today);
     }
 
     String currency() {

@@ -1,7 +1,6 @@
 package org.firmset.season.money;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,9 +11,6 @@ import org.firmset.measure.Cash;
 import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.FinishedWork;
-import org.firmset.spend.LineKind;
-import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptCosts;
 import org.javamoney.moneta.Money;
 
 /** Today's budget: what was paid and is on order as it was, what is coming as it is planned, and the reserve apart. */
@@ -41,7 +37,7 @@ final class BudgetWriter {
     }
 
     Baseline write() {
-        books.receipts().forEach(this::bought);
+        books.purchases().items().forEach(this::bought);
         for (Coming next : coming) {
             items.add(item(Thing.of(next), next.quantity(), next.expected(), next.on()));
         }
@@ -62,33 +58,9 @@ final class BudgetWriter {
                 stage == null ? null : finishes.get(stage));
     }
 
-    private void bought(Receipt receipt) {
-        List<ReceiptCosts.Cost> costs = ReceiptCosts.of(receipt);
-        Money fuel = costs.stream()
-                .filter(c -> c.kind() == LineKind.FUEL)
-                .map(ReceiptCosts.Cost::amount)
-                .reduce(books.cents(0), Money::add);
-        List<Money> paid = ReceiptCosts.paid(receipt, costs);
-        for (int i = 0; i < costs.size(); i++) {
-            ReceiptCosts.Cost cost = costs.get(i);
-            if (cost.kind() != LineKind.DEPOSIT) {
-                Thing thing = Thing.of(cost);
-                BigDecimal quantity = quantity(cost, fuel);
-                items.add(item(thing, quantity, cost.amount(), receipt.date()));
-                Money open = cost.amount().subtract(paid.get(i));
-                bought.merge(thing, new Bought(quantity, paid.get(i), open), Bought::plus);
-            }
-        }
-    }
-
-    /** Packs of a material; a receipt with fuel counts as one drive; nothing else is counted. */
-    private static BigDecimal quantity(ReceiptCosts.Cost cost, Money fuel) {
-        if (cost.kind() == LineKind.MATERIAL && cost.material() != null) {
-            return cost.quantity();
-        }
-        return cost.kind() == LineKind.FUEL && !fuel.isZero()
-                ? Cash.amountOf(cost.amount()).divide(Cash.amountOf(fuel), MathContext.DECIMAL32)
-                : BigDecimal.ZERO;
+    private void bought(PurchasedItem item) {
+        items.add(item(item.thing(), item.bought().quantity(), item.bought().amount(), item.on()));
+        bought.merge(item.thing(), item.bought(), Bought::plus);
     }
 
     private List<Baseline.Reserve> reserves(Baseline whole) {

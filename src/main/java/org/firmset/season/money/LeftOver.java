@@ -1,9 +1,7 @@
 package org.firmset.season.money;
 
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,10 +12,6 @@ import org.firmset.season.PlannedSeason;
 import org.firmset.season.SeasonSupplies;
 import org.firmset.season.SuppliesWriter;
 import org.firmset.spend.Lots;
-import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptCosts;
-import org.firmset.spend.ReceiptLine;
-import org.firmset.spend.ReceiptState;
 import org.javamoney.moneta.Money;
 
 /**
@@ -96,20 +90,9 @@ public record LeftOver(
     /** Whole packs by material; what went back is taken out of the lot that was bought last before. */
     private static Map<String, List<Lots.Lot>> bought(Books books) {
         Map<String, List<Lots.Lot>> lots = new LinkedHashMap<>();
-        List<Receipt> inOrder = books.receipts().stream()
-                .filter(r -> r.state() != ReceiptState.ORDERED)
-                .sorted(Comparator.comparing(Receipt::date))
-                .toList();
-        for (Receipt receipt : inOrder) {
-            List<Money> costs = ReceiptCosts.ofLines(receipt);
-            for (int i = 0; i < costs.size(); i++) {
-                ReceiptLine line = receipt.lines().get(i);
-                int packs = line.quantity().setScale(0, RoundingMode.DOWN).intValueExact();
-                if (line.material() != null && packs != 0) {
-                    List<Lots.Lot> its = lots.computeIfAbsent(line.material(), m -> new ArrayList<>());
-                    change(its, receipt.date(), packs, costs.get(i));
-                }
-            }
+        for (Purchases.Packs some : books.purchases().packs()) {
+            List<Lots.Lot> its = lots.computeIfAbsent(some.material(), m -> new ArrayList<>());
+            change(its, some.date(), some.packs(), some.cost());
         }
         return lots;
     }

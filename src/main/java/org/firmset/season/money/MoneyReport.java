@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
@@ -19,10 +18,8 @@ import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.FinishedWork;
 import org.firmset.spend.Forecast;
-import org.firmset.spend.LineKind;
 import org.firmset.spend.PriceBook;
 import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptCosts;
 import org.firmset.spend.TripCost;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -61,9 +58,10 @@ public record MoneyReport(
     public record Leg(int number, LocalDate first, LocalDate last) {}
 
     public static MoneyReport of(Books books) {
-        PriceBook prices = PriceBook.of(books.homestead(), books.receipts());
+        PriceBook prices =
+                PriceBook.withQuotes(books.homestead(), books.purchases().quotes());
         Ledger ledger = new Ledger();
-        Orders orders = new Orders(books.receipts());
+        Orders orders = new Orders(books.purchases().orders());
         PacksAhead packs = new PacksAhead(books, new Pricing(books, prices), ledger);
         PlannedSeason season = books.season();
         List<MadeTrip> made = season == null ? List.of() : MadeTrip.of(season);
@@ -76,15 +74,14 @@ public record MoneyReport(
             new TripsAhead(books, ledger, season, packs).write(made, brought);
             tools = new ToolsAhead(books, ledger).write(made);
         }
-        Forecast spent = Forecast.of(books.currency(), books.receipts(), List.of(), List.of());
-        new ItemsAhead(books, ledger).write(spent, made);
+        new ItemsAhead(books, ledger).write(books.purchases().spent(), made);
         payOrders(books, orders, brought, made, ledger);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
         BudgetWriter budget = new BudgetWriter(books, ledger.coming);
         return new MoneyReport(
                 books.homestead(),
                 books.today(),
-                Forecast.of(books.currency(), books.receipts(), ledger.coming, List.copyOf(ledger.unpriced)),
+                books.purchases().spent().with(ledger.coming, List.copyOf(ledger.unpriced)),
                 List.copyOf(ledger.coming),
                 List.copyOf(ledger.payments),
                 legs(made),
@@ -94,7 +91,7 @@ public record MoneyReport(
                 budget.write(),
                 budget.bought(),
                 LeftOver.of(books, ledger.coming),
-                paid(books));
+                books.purchases().paid());
     }
 
     private static List<Leg> legs(List<MadeTrip> made) {
@@ -130,21 +127,6 @@ public record MoneyReport(
         return Forecast.of(order.currency(), List.of(order), List.of(), List.of())
                 .whole()
                 .committed();
-    }
-
-    /** What left the purse on each day, refundable deposits left out. */
-    private static Map<LocalDate, Money> paid(Books books) {
-        Map<LocalDate, Money> paid = new TreeMap<>();
-        for (Receipt receipt : books.receipts()) {
-            List<ReceiptCosts.Cost> costs = ReceiptCosts.of(receipt);
-            List<Money> amounts = ReceiptCosts.paid(receipt, costs);
-            Money sum = books.cents(0);
-            for (int i = 0; i < costs.size(); i++) {
-                sum = costs.get(i).kind() == LineKind.DEPOSIT ? sum : sum.add(amounts.get(i));
-            }
-            paid.merge(receipt.date(), sum, Money::add);
-        }
-        return paid;
     }
 
     /** The worth of the work by today against a kept budget; a stage counts when it is finished. */

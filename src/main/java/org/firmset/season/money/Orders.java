@@ -9,7 +9,6 @@ import org.firmset.homestead.Supplier;
 import org.firmset.measure.Cash;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptState;
 
 /** What is on order: packs that need not be bought and fees that need not be paid again when the plan has them come. */
 final class Orders {
@@ -17,9 +16,8 @@ final class Orders {
     private final Map<String, Integer> packs = new HashMap<>();
     private final Map<String, Long> feeCents = new HashMap<>();
 
-    Orders(List<Receipt> receipts) {
-        orders =
-                receipts.stream().filter(r -> r.state() == ReceiptState.ORDERED).toList();
+    Orders(List<Receipt> orders) {
+        this.orders = orders;
         for (Receipt order : orders) {
             order.lines().forEach(line -> {
                 if (line.material() != null) {

@@ -44,7 +44,7 @@ final class PacksAhead {
 
     /** Without a plan: what the stages need, as if it were to be bought today. */
     void write(PriceBook book) {
-        Outstanding open = Outstanding.of(books.homestead(), books.receipts(), book, books.today());
+        Outstanding open = Outstanding.of(books.homestead(), books.purchases().orders(), book, books.today());
         ledger.unpriced.addAll(open.unpriced());
         for (ToBuy buy : open.toBuy()) {
             Pricing.Pack price = pricing.of(buy.material(), null).orElseThrow();

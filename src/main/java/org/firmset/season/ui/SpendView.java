@@ -18,11 +18,10 @@ import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.money.Books;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.season.money.Purchases;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
 import org.firmset.shell.Frame;
-import org.firmset.spend.Receipt;
-import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.ui.SpendPages;
 import org.jspecify.annotations.Nullable;
@@ -93,9 +92,10 @@ class SpendView extends SeasonPage {
     }
 
     private void show(UUID id, PlannedHomestead planned, SeasonReport report) {
-        List<Receipt> receipts = book.all(id).stream().map(KeptReceipt::receipt).toList();
+        Purchases.Writer purchases = new Purchases.Writer(planned.homestead().currency());
+        book.each(id, kept -> purchases.add(kept.receipt()));
         MoneyReport money =
-                MoneyReport.of(new Books(planned.homestead(), planned.season(), receipts, report.statusDate()));
+                MoneyReport.of(new Books(planned.homestead(), planned.season(), purchases.done(), report.statusDate()));
         List<KeptBaseline> kept = baselines.all(id);
         Optional<KeptBaseline> chosen = kept.stream()
                 .filter(k -> against.filter(k.id()::equals).isPresent())

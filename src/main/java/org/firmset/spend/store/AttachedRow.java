@@ -9,7 +9,6 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Table;
 import java.util.UUID;
-import org.firmset.spend.ContentHash;
 
 /** That a document is one of a receipt. */
 @Entity
@@ -36,12 +35,4 @@ class AttachedRow {
     record Id(
             @Column(name = "receipt_id") UUID receipt,
             @Column(name = "position") int position) {}
-
-    UUID receipt() {
-        return id.receipt();
-    }
-
-    KeptDocument toRecord() {
-        return new KeptDocument(new ContentHash(document.hash()), document.type(), name, document.sizeBytes());
-    }
 }

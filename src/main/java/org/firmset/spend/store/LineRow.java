@@ -8,12 +8,10 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.UUID;
 import org.firmset.measure.Cash;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.ReceiptLine;
-import org.firmset.spend.Share;
 import org.jspecify.annotations.Nullable;
 
 /** One line of a receipt. */
@@ -53,16 +51,5 @@ class LineRow {
 
     Id id() {
         return id;
-    }
-
-    ReceiptLine toRecord(String currency, List<Share> shares) {
-        return new ReceiptLine(
-                kind,
-                text,
-                material,
-                quantity,
-                unitPrice == null ? null : Cash.of(unitPrice, currency),
-                Cash.of(amount, currency),
-                shares);
     }
 }

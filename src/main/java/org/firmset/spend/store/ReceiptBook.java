@@ -1,5 +1,7 @@
 package org.firmset.spend.store;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -7,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
@@ -19,6 +22,7 @@ import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptRules;
 import org.firmset.spend.table.ColumnMatch;
+import org.firmset.spend.table.KnownReceipt;
 import org.firmset.spend.table.Ledger;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
@@ -73,14 +77,31 @@ public class ReceiptBook {
         this.events = events;
     }
 
-    /** By date, those of one day by key. */
+    /** All at once, by date, those of one day by key. Of very many {@link #each} needs less memory. */
     public List<KeptReceipt> all(UUID homestead) {
-        return rows.all(homestead);
+        List<KeptReceipt> all = new ArrayList<>();
+        each(homestead, all::add);
+        return List.copyOf(all);
+    }
+
+    /**
+     * Hands over one receipt after the other as they are at this moment, by date, those of one day by key. A few hundred
+     * are in memory at a time, or those of one day when they are more.
+     *
+     * @param reader keeps what it needs of each; must not ask this book for anything meanwhile
+     */
+    public void each(UUID homestead, Consumer<KeptReceipt> reader) {
+        rows.each(homestead, reader);
+    }
+
+    /** Those of these receipts that this homestead still has, by date, those of one day by key. */
+    public List<KeptReceipt> some(UUID homestead, Collection<UUID> ids) {
+        return ids.isEmpty() ? List.of() : rows.some(homestead, ids);
     }
 
     /** A receipt of this homestead. */
     public Optional<KeptReceipt> find(UUID homestead, UUID id) {
-        return rows.find(homestead, id);
+        return some(homestead, List.of(id)).stream().findFirst();
     }
 
     /** Adds a receipt. When its key is taken it gets a number behind it. */
@@ -99,7 +120,7 @@ public class ReceiptBook {
      */
     public Outcome change(UUID homestead, UUID id, long version, Receipt receipt, List<KeptDocument> documents) {
         List<Receipt> before =
-                rows.find(homestead, id).map(KeptReceipt::receipt).stream().toList();
+                find(homestead, id).map(KeptReceipt::receipt).stream().toList();
         List<Fault> faults = faults(homestead, List.of(receipt), before);
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
@@ -133,6 +154,7 @@ public class ReceiptBook {
     /**
      * Adds all of these or none. Keys that are taken get a number behind them.
      *
+     * @param receipts gone through more than once; a few hundred are in memory at a time when the list makes them itself
      * @param file the table they come from, so that it is known when it is handed in again
      */
     public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
@@ -148,11 +170,9 @@ public class ReceiptBook {
     /** What a table is taken into. */
     public Ledger ledger(UUID homestead) {
         Homestead place = homestead(homestead);
-        return new Ledger(
-                Keys.of(place),
-                place.currency(),
-                all(homestead).stream().map(KeptReceipt::receipt).toList(),
-                tables.files(homestead));
+        List<KnownReceipt> known = new ArrayList<>();
+        each(homestead, kept -> known.add(KnownReceipt.of(kept.receipt())));
+        return new Ledger(Keys.of(place), place.currency(), known, tables.files(homestead));
     }
 
     /** Which column holds what in tables with these headings, as people said the last time. */

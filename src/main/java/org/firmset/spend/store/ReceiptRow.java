@@ -8,12 +8,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.UUID;
 import org.firmset.measure.Cash;
-import org.firmset.spend.ContentHash;
 import org.firmset.spend.Receipt;
-import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.jspecify.annotations.Nullable;
 
@@ -69,20 +66,6 @@ class ReceiptRow {
         documentHash = record.document() == null ? null : record.document().hex();
     }
 
-    Receipt toRecord(List<ReceiptLine> lines) {
-        return new Receipt(
-                key,
-                boughtOn,
-                supplier,
-                state,
-                lines,
-                Cash.of(tax, currency),
-                Cash.of(discount, currency),
-                Cash.of(deposit, currency),
-                total == null ? null : Cash.of(total, currency),
-                documentHash == null ? null : new ContentHash(documentHash));
-    }
-
     UUID id() {
         return id;
     }
@@ -93,9 +76,5 @@ class ReceiptRow {
 
     long version() {
         return version;
-    }
-
-    String currency() {
-        return currency;
     }
 }

@@ -3,6 +3,7 @@ package org.firmset.spend.store;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
@@ -29,18 +31,26 @@ class ReceiptRows {
         this.entities = entities;
     }
 
-    // four queries make the receipts: they must all see the same moment
+    // some days are read and let go of before the next; all queries must see the same moment
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
-    List<KeptReceipt> all(UUID homestead) {
-        return new ReceiptReader(entities, "r.homestead = :id", homestead).read();
+    void each(UUID homestead, Consumer<KeptReceipt> reader) {
+        for (ReceiptDays days : ReceiptDays.of(entities, homestead)) {
+            new ReceiptReader(
+                            entities,
+                            "r.homestead = :homestead and r.boughtOn between :from and :to",
+                            Map.of("homestead", homestead, "from", days.from(), "to", days.to()))
+                    .read()
+                    .forEach(reader);
+        }
     }
 
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
-    Optional<KeptReceipt> find(UUID homestead, UUID id) {
-        return Optional.ofNullable(entities.find(ReceiptRow.class, id))
-                .filter(row -> row.homestead().equals(homestead))
-                .flatMap(row -> new ReceiptReader(entities, "r.id = :id", id)
-                        .read().stream().findFirst());
+    List<KeptReceipt> some(UUID homestead, Collection<UUID> ids) {
+        return new ReceiptReader(
+                        entities,
+                        "r.homestead = :homestead and r.id in :ids",
+                        Map.of("homestead", homestead, "ids", ids))
+                .read();
     }
 
     /** Adds a receipt; a key that is taken already gets a number behind it. */
@@ -58,7 +68,9 @@ class ReceiptRows {
     void take(UUID homestead, List<Receipt> receipts) {
         FreeKeys keys = freeKeys(homestead);
         for (int from = 0; from < receipts.size(); from += AT_ONCE) {
-            addAll(homestead, receipts.subList(from, Math.min(receipts.size(), from + AT_ONCE)), keys);
+            // copied, as the list may make each receipt anew when it is asked for it
+            List<Receipt> some = List.copyOf(receipts.subList(from, Math.min(receipts.size(), from + AT_ONCE)));
+            addAll(homestead, some, keys);
             entities.flush();
             entities.clear();
         }
@@ -103,7 +115,7 @@ class ReceiptRows {
 
     private KeptReceipt kept(ReceiptRow row) {
         entities.clear();
-        return find(row.homestead(), row.id()).orElseThrow();
+        return some(row.homestead(), List.of(row.id())).getFirst();
     }
 
     private List<ReceiptRow> addAll(UUID homestead, List<Receipt> receipts, FreeKeys keys) {

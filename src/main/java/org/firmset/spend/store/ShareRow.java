@@ -35,12 +35,4 @@ class ShareRow {
             @Column(name = "receipt_id") UUID receipt,
             @Column(name = "line_position") int line,
             @Column(name = "position") int position) {}
-
-    LineRow.Id line() {
-        return new LineRow.Id(id.receipt(), id.line());
-    }
-
-    Share toRecord() {
-        return new Share(subproject, stage, weight);
-    }
 }

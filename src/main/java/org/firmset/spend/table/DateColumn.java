@@ -18,7 +18,7 @@ final class DateColumn {
 
     private DateColumn() {}
 
-    static Optional<DateOrder> order(List<Cell> cells, List<Fault> faults) {
+    static Optional<DateOrder> order(Iterable<Cell> cells, List<Fault> faults) {
         Set<DateOrder> possible = EnumSet.allOf(DateOrder.class);
         boolean differs = false;
         Cell last = null;

@@ -15,35 +15,38 @@ import org.firmset.spend.Receipt;
  * @param index of the receipt in the preview, from 0
  * @param known the one it repeats, kept already or further up in the same table
  */
-public record Duplicate(int index, Receipt known) {
-    static List<Duplicate> among(List<Receipt> known, List<Receipt> read) {
-        Map<Likeness, Receipt> alike = new HashMap<>();
-        Map<ContentHash, Receipt> documents = new HashMap<>();
-        Map<String, Receipt> keys = new HashMap<>();
+public record Duplicate(int index, KnownReceipt known) {
+    static List<Duplicate> among(List<KnownReceipt> known, List<Receipt> read) {
+        Map<Likeness, KnownReceipt> alike = new HashMap<>();
+        Map<ContentHash, KnownReceipt> documents = new HashMap<>();
+        Map<String, KnownReceipt> keys = new HashMap<>();
         known.forEach(r -> {
             note(r, alike, documents);
             keys.put(r.key(), r);
         });
         List<Duplicate> duplicates = new ArrayList<>();
-        for (int i = 0; i < read.size(); i++) {
-            Receipt receipt = read.get(i);
-            Receipt same = alike.get(Likeness.of(receipt));
-            if (same == null && receipt.document() != null) {
-                same = documents.get(receipt.document());
+        int index = 0;
+        for (Receipt receipt : read) {
+            KnownReceipt its = KnownReceipt.of(receipt);
+            KnownReceipt same = alike.get(its.likeness());
+            if (same == null && its.document() != null) {
+                same = documents.get(its.document());
             }
             if (same == null) {
-                same = keys.get(receipt.key());
+                same = keys.get(its.key());
             }
             if (same != null) {
-                duplicates.add(new Duplicate(i, same));
+                duplicates.add(new Duplicate(index, same));
             }
-            note(receipt, alike, documents);
+            note(its, alike, documents);
+            index++;
         }
         return duplicates;
     }
 
-    private static void note(Receipt receipt, Map<Likeness, Receipt> alike, Map<ContentHash, Receipt> documents) {
-        alike.putIfAbsent(Likeness.of(receipt), receipt);
+    private static void note(
+            KnownReceipt receipt, Map<Likeness, KnownReceipt> alike, Map<ContentHash, KnownReceipt> documents) {
+        alike.putIfAbsent(receipt.likeness(), receipt);
         if (receipt.document() != null) {
             documents.putIfAbsent(receipt.document(), receipt);
         }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.Keys;
-import org.firmset.spend.Receipt;
 
 /**
  * What a table is taken into.
@@ -13,7 +12,7 @@ import org.firmset.spend.Receipt;
  * @param receipts those that are there already
  * @param files hashes of the tables that were taken in before
  */
-public record Ledger(Keys keys, String currency, List<Receipt> receipts, Set<ContentHash> files) {
+public record Ledger(Keys keys, String currency, List<KnownReceipt> receipts, Set<ContentHash> files) {
     public Ledger {
         receipts = List.copyOf(receipts);
         files = Set.copyOf(files);

@@ -43,7 +43,7 @@ public final class Numbers {
     }
 
     /** The mark that a whole column uses before its decimals; points when nothing speaks against them. */
-    Optional<DecimalMark> mark(List<Cell> cells, List<Fault> faults) {
+    Optional<DecimalMark> mark(Iterable<Cell> cells, List<Fault> faults) {
         Cell settled = null;
         DecimalMark mark = null;
         Cell unsure = null;

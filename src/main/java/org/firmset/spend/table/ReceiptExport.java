@@ -1,6 +1,7 @@
 package org.firmset.spend.table;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,23 +39,42 @@ public final class ReceiptExport {
             "Shares",
             "Document");
 
-    private ReceiptExport() {}
+    private final CSVPrinter printer;
 
+    /**
+     * Begins a table with its headings.
+     *
+     * @param out is neither flushed nor closed
+     * @throws UncheckedIOException when it cannot be written to, like all that is added
+     */
+    public ReceiptExport(Appendable out) {
+        try {
+            printer = new CSVPrinter(out, CSVFormat.RFC4180);
+            printer.printRecord(HEADINGS);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** All of them at once. */
     public static String write(List<Receipt> receipts) {
         StringBuilder out = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180)) {
-            printer.printRecord(HEADINGS);
-            for (Receipt receipt : receipts) {
-                for (int i = 0; i < receipt.lines().size(); i++) {
-                    printer.printRecord(row(receipt, receipt.lines().get(i), i == 0).stream()
-                            .map(Neutral::of)
-                            .toList());
-                }
+        ReceiptExport export = new ReceiptExport(out);
+        receipts.forEach(export::add);
+        return out.toString();
+    }
+
+    /** The rows of one more receipt. */
+    public void add(Receipt receipt) {
+        try {
+            for (int i = 0; i < receipt.lines().size(); i++) {
+                printer.printRecord(row(receipt, receipt.lines().get(i), i == 0).stream()
+                        .map(Neutral::of)
+                        .toList());
             }
         } catch (IOException e) {
-            throw new IllegalStateException("a string takes all that is written to it", e);
+            throw new UncheckedIOException(e);
         }
-        return out.toString();
     }
 
     private static List<String> row(Receipt receipt, ReceiptLine line, boolean isFirst) {

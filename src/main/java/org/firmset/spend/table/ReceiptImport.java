@@ -1,12 +1,12 @@
 package org.firmset.spend.table;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.firmset.homestead.file.Fault;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptRules;
@@ -47,7 +47,7 @@ public final class ReceiptImport {
             Optional<DateOrder> dates = dates();
             Map<Role, DecimalMark> marks = marks();
             if (faults.isEmpty() && dates.isPresent()) {
-                receipts = receipts(new RowReader(table, match, dates.get(), marks, numbers, faults));
+                receipts = receipts(told -> new RowReader(table, match, dates.get(), marks, numbers, told));
             }
         }
         return new ImportPreview(
@@ -97,48 +97,50 @@ public final class ReceiptImport {
         return marks;
     }
 
-    private List<Cell> cells(Integer column) {
-        return table.rows().stream()
+    private Iterable<Cell> cells(Integer column) {
+        return () -> table.rows().stream()
                 .map(r -> table.cell(r, column))
                 .filter(c -> !c.text().isEmpty())
-                .toList();
+                .iterator();
     }
 
-    private List<Receipt> receipts(RowReader reader) {
-        Map<String, List<RowReader.Line>> groups = new LinkedHashMap<>();
-        for (SpendTable.Row row : table.rows()) {
-            RowReader.Line line = reader.read(row);
-            groups.computeIfAbsent(line.receipt(), r -> new ArrayList<>()).add(line);
-            if (faults.size() >= Fault.MOST) {
-                break;
-            }
-        }
-        checkMinuses(groups);
+    /** Each row is read to see what is wrong and where it belongs, then each receipt is made; none of it is kept. */
+    private List<Receipt> receipts(Function<List<Fault>, RowReader> readers) {
+        Map<String, List<SpendTable.Row>> groups = groups(readers.apply(faults));
         ReceiptRules rules = new ReceiptRules(ledger.keys(), ledger.currency());
-        Grouping grouping = new Grouping(ledger.currency(), faults);
-        List<Receipt> receipts = new ArrayList<>();
-        groups.forEach((key, lines) -> {
+        TableReceipts receipts = new TableReceipts(ledger.currency(), readers);
+        groups.forEach((key, rows) -> {
             if (faults.size() < Fault.MOST) {
-                Optional<LocalDate> date = lines.getFirst().date();
-                date.map(d -> grouping.receipt(key, d, lines)).ifPresent(receipt -> {
-                    receipts.add(receipt);
-                    faults.addAll(
-                            rules.faults(receipt, "line " + lines.getFirst().line()));
-                });
+                TableReceipts.Group group = new TableReceipts.Group(key, rows);
+                receipts.add(group, faults)
+                        .ifPresent(receipt -> faults.addAll(rules.faults(receipt, "line " + group.line())));
             }
         });
         return receipts;
     }
 
+    private Map<String, List<SpendTable.Row>> groups(RowReader reader) {
+        Map<String, List<SpendTable.Row>> groups = new LinkedHashMap<>();
+        boolean allNegative = true;
+        for (SpendTable.Row row : table.rows()) {
+            RowReader.Line line = reader.read(row);
+            groups.computeIfAbsent(line.receipt(), r -> new ArrayList<>(1)).add(row);
+            allNegative &= line.amount().isNegative();
+            if (faults.size() >= Fault.MOST) {
+                break;
+            }
+        }
+        if (allNegative && groups.size() > 1) {
+            checkMinuses();
+        }
+        return groups;
+    }
+
     /** Statements of an account write what went out with a minus: ask rather than take all of it for refunds. */
-    private void checkMinuses(Map<String, List<RowReader.Line>> groups) {
+    private void checkMinuses() {
         boolean asks = !match.outNegative()
                 && match.column(Role.STATE).isEmpty()
-                && match.column(Role.REFUND).isEmpty()
-                && groups.size() > 1
-                && groups.values().stream()
-                        .flatMap(List::stream)
-                        .allMatch(l -> l.amount().isNegative());
+                && match.column(Role.REFUND).isEmpty();
         if (asks) {
             faults.addFirst(new Fault(
                     "column '"

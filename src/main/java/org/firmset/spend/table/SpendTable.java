@@ -27,7 +27,7 @@ public record SpendTable(ContentHash file, String charset, char separator, List<
      */
     public record Row(long line, List<String> cells) {
         public Row {
-            cells = List.copyOf(cells);
+            cells = new PackedCells(cells);
         }
     }
 

@@ -7,13 +7,10 @@ import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.router.QueryParameters;
-import java.time.YearMonth;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
@@ -21,28 +18,24 @@ import org.firmset.homestead.Material;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
 import org.firmset.spend.LineKind;
-import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptFilter;
-import org.firmset.spend.Share;
-import org.firmset.spend.store.KeptReceipt;
 import org.jspecify.annotations.Nullable;
 
 /** Chooses which receipts are listed; the address says what is chosen, so that it can be kept and sent. */
 final class FilterBar extends Div {
     private final ReceiptFilter filter;
 
-    FilterBar(Homestead homestead, Bearers bearers, List<KeptReceipt> all, ReceiptFilter filter) {
+    FilterBar(Homestead homestead, Bearers bearers, Written written, ReceiptFilter filter) {
         this.filter = filter;
         addClassName("fs-filter");
-        List<Receipt> receipts = all.stream().map(KeptReceipt::receipt).toList();
         add(
-                subproject(homestead, bearers, receipts),
-                stage(homestead, bearers, receipts),
-                choice("Supplier", suppliers(receipts), s -> s, filter.supplier(), filter::withSupplier),
+                subproject(homestead, bearers, written),
+                stage(homestead, bearers, written),
+                choice("Supplier", written.suppliers(), s -> s, filter.supplier(), filter::withSupplier),
                 choice("Paid for", List.of(LineKind.values()), LineKind::words, filter.kind(), filter::withKind),
-                choice("Month", months(receipts), Months::words, filter.month(), filter::withMonth));
+                choice("Month", written.months(), Months::words, filter.month(), filter::withMonth));
         if (filter.material() != null) {
-            add(material(homestead, receipts));
+            add(material(homestead, written));
         }
         if (filter.finished() != null) {
             add(work(filter.finished()));
@@ -72,10 +65,10 @@ final class FilterBar extends Div {
         return box;
     }
 
-    private ComboBox<String> subproject(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+    private ComboBox<String> subproject(Homestead homestead, Bearers bearers, Written written) {
         Stream<String> known = homestead.subprojects().stream().map(Subproject::key);
-        Stream<String> written = shares(receipts).map(Share::subproject);
-        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+        Stream<String> onReceipts = written.bearers().stream().map(Bearers.Bearer::subproject);
+        List<String> keys = Stream.concat(Stream.concat(known, onReceipts).distinct(), Stream.of(ReceiptFilter.NOBODY))
                 .toList();
         return choice(
                 "Subproject",
@@ -85,15 +78,15 @@ final class FilterBar extends Div {
                 filter::withSubproject);
     }
 
-    private ComboBox<String> stage(Homestead homestead, Bearers bearers, List<Receipt> receipts) {
+    private ComboBox<String> stage(Homestead homestead, Bearers bearers, Written written) {
         String of = filter.subproject();
         Stream<String> known = homestead.stages().stream()
                 .filter(s -> of == null || s.subproject().equals(of))
                 .map(Stage::key);
-        Stream<String> written = shares(receipts)
+        Stream<String> onReceipts = written.bearers().stream()
                 .filter(s -> s.stage() != null && (of == null || s.subproject().equals(of)))
                 .map(s -> String.valueOf(s.stage()));
-        List<String> keys = Stream.concat(Stream.concat(known, written).distinct(), Stream.of(ReceiptFilter.NOBODY))
+        List<String> keys = Stream.concat(Stream.concat(known, onReceipts).distinct(), Stream.of(ReceiptFilter.NOBODY))
                 .toList();
         return choice(
                 "Stage",
@@ -104,14 +97,11 @@ final class FilterBar extends Div {
     }
 
     /** Only there when a figure of one material is opened. */
-    private ComboBox<String> material(Homestead homestead, List<Receipt> receipts) {
+    private ComboBox<String> material(Homestead homestead, Written written) {
         Map<String, String> names = homestead.materials().stream().collect(toMap(Material::key, Material::name));
-        Stream<String> written =
-                receipts.stream().flatMap(r -> r.lines().stream()).flatMap(l -> Stream.ofNullable(l.material()));
+        Stream<String> known = homestead.materials().stream().map(Material::key);
         List<String> keys = Stream.concat(
-                        Stream.concat(homestead.materials().stream().map(Material::key), written)
-                                .distinct(),
-                        Stream.of(ReceiptFilter.NOBODY))
+                        Stream.concat(known, written.materials().stream()).distinct(), Stream.of(ReceiptFilter.NOBODY))
                 .toList();
         return choice(
                 "Material",
@@ -126,23 +116,5 @@ final class FilterBar extends Div {
     /** Only there when a figure of finished work is opened. */
     private ComboBox<Set<String>> work(Set<String> finished) {
         return choice("Work", List.of(finished), f -> "finished stages only", finished, filter::withFinished);
-    }
-
-    private static Stream<Share> shares(List<Receipt> receipts) {
-        return receipts.stream().flatMap(r -> r.lines().stream()).flatMap(l -> l.shares().stream());
-    }
-
-    private static Collection<String> suppliers(List<Receipt> receipts) {
-        TreeSet<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        receipts.forEach(r -> names.add(r.supplier()));
-        return names;
-    }
-
-    private static List<YearMonth> months(List<Receipt> receipts) {
-        return receipts.stream()
-                .map(r -> YearMonth.from(r.date()))
-                .distinct()
-                .sorted(Comparator.reverseOrder())
-                .toList();
     }
 }

@@ -12,13 +12,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import org.firmset.homestead.ui.FaultList;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.table.Duplicate;
 import org.firmset.spend.table.ImportPreview;
-import org.javamoney.moneta.Money;
+import org.firmset.spend.table.KnownReceipt;
 
 /** What a table would bring: its faults, or its receipts with what may be there already for people to decide. */
 final class PreviewPanel extends Div {
@@ -29,6 +28,7 @@ final class PreviewPanel extends Div {
     private final String currency;
     private final Set<Integer> leftOut = new HashSet<>();
     private final Button take = new Button();
+    private long chosenCents;
 
     PreviewPanel(ImportPreview preview, String currency, Consumer<List<Receipt>> taken) {
         this.preview = preview;
@@ -43,10 +43,11 @@ final class PreviewPanel extends Div {
             return;
         }
         preview.duplicates().forEach(d -> leftOut.add(d.index()));
+        preview.without(leftOut).forEach(r -> chosenCents += Cash.cents(r.sum()));
         addReceipts();
         addDuplicates();
         take.addThemeVariants(ButtonVariant.PRIMARY);
-        take.addClickListener(e -> taken.accept(chosen()));
+        take.addClickListener(e -> taken.accept(preview.without(leftOut)));
         add(take);
         showChosen();
     }
@@ -59,7 +60,7 @@ final class PreviewPanel extends Div {
         }
         UnorderedList list = new UnorderedList();
         list.addClassName("fs-preview");
-        preview.receipts().stream().limit(SHOWN).forEach(r -> list.add(new ListItem(words(r))));
+        preview.receipts().stream().limit(SHOWN).forEach(r -> list.add(new ListItem(words(KnownReceipt.of(r)))));
         int more = preview.receipts().size() - SHOWN;
         if (more > 0) {
             list.add(new ListItem("and " + Count.of(more, "more receipt")));
@@ -67,9 +68,9 @@ final class PreviewPanel extends Div {
         add(list);
     }
 
-    private static String words(Receipt receipt) {
-        return receipt.date() + ", " + receipt.supplier() + ", "
-                + receipt.lines().getFirst().text() + ", " + Figures.show(receipt.sum());
+    private String words(KnownReceipt receipt) {
+        return receipt.date() + ", " + receipt.supplier() + ", " + receipt.text() + ", "
+                + Cash.show(receipt.sumCents(), currency);
     }
 
     /** Each may be left out or taken as well; of very many all are left out together. */
@@ -92,32 +93,25 @@ final class PreviewPanel extends Div {
     }
 
     private Checkbox choice(Duplicate duplicate) {
-        Receipt receipt = preview.receipts().get(duplicate.index());
+        KnownReceipt receipt = KnownReceipt.of(preview.receipts().get(duplicate.index()));
         Checkbox box =
                 new Checkbox("Take as well: " + words(receipt) + " (there already: " + words(duplicate.known()) + ")");
         box.addValueChangeListener(e -> {
             if (e.getValue()) {
                 leftOut.remove(duplicate.index());
+                chosenCents += receipt.sumCents();
             } else {
                 leftOut.add(duplicate.index());
+                chosenCents -= receipt.sumCents();
             }
             showChosen();
         });
         return box;
     }
 
-    private List<Receipt> chosen() {
-        List<Receipt> all = preview.receipts();
-        return IntStream.range(0, all.size())
-                .filter(i -> !leftOut.contains(i))
-                .mapToObj(all::get)
-                .toList();
-    }
-
     private void showChosen() {
-        List<Receipt> chosen = chosen();
-        Money sum = chosen.stream().map(Receipt::sum).reduce(Cash.ofCents(0, currency), Money::add);
-        take.setText("Take in " + Count.of(chosen.size(), "receipt") + ", " + Figures.show(sum));
-        take.setEnabled(!chosen.isEmpty());
+        int chosen = preview.receipts().size() - leftOut.size();
+        take.setText("Take in " + Count.of(chosen, "receipt") + ", " + Cash.show(chosenCents, currency));
+        take.setEnabled(chosen > 0);
     }
 }

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.html.Div;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.firmset.measure.Cash;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.Likeness;
 import org.firmset.spend.Receipt;
@@ -51,7 +52,8 @@ final class ReceiptForm extends Div {
         Money sum = ReceiptFoot.signed(sum(), head.isReturned());
         return sum.isZero()
                 ? Optional.empty()
-                : head.date().flatMap(day -> head.supplier().map(supplier -> Likeness.of(day, supplier, sum)));
+                : head.date()
+                        .flatMap(day -> head.supplier().map(supplier -> new Likeness(day, supplier, Cash.cents(sum))));
     }
 
     /** Where typing begins: of a new receipt only this is not known. */

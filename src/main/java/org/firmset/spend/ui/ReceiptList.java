@@ -10,72 +10,94 @@ import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Selected;
+import org.firmset.spend.store.KeptReceipt;
+import org.jspecify.annotations.Nullable;
 
-/** Receipts by month, the latest first, each month with its sum. Of very many the latest first, the rest when asked for. */
+/**
+ * Receipts by month, the latest first, each month with its sum. Of very many the latest first, the rest when asked for;
+ * only those that are shown are read whole.
+ */
 final class ReceiptList extends Div {
     private static final int AT_ONCE = 200;
 
     private final List<ListedReceipt> listed;
+    private final Function<List<UUID>, List<KeptReceipt>> whole;
     private final Bearers bearers;
-    private final String currency;
+    private final Map<YearMonth, Selected> sums = new HashMap<>();
+    private final Button more = new Button();
+    private int shown;
+    private @Nullable YearMonth lastMonth;
+    private UnorderedList lastList = new UnorderedList();
 
-    ReceiptList(List<ListedReceipt> listed, Bearers bearers, String currency) {
+    /** @param whole reads receipts by their ids */
+    ReceiptList(List<ListedReceipt> listed, Function<List<UUID>, List<KeptReceipt>> whole, Bearers bearers) {
         this.listed = listed;
+        this.whole = whole;
         this.bearers = bearers;
-        this.currency = currency;
-        show(AT_ONCE);
-    }
-
-    private void show(int most) {
-        removeAll();
+        listed.forEach(l -> sums.merge(l.month(), l.part(), Selected::plus));
         if (listed.isEmpty()) {
             add(new Paragraph("No receipt is like that."));
         }
-        Map<YearMonth, List<ListedReceipt>> months = listed.stream()
-                .collect(Collectors.groupingBy(
-                        l -> YearMonth.from(l.kept().receipt().date()), LinkedHashMap::new, Collectors.toList()));
-        int shown = 0;
-        for (Map.Entry<YearMonth, List<ListedReceipt>> month : months.entrySet()) {
-            if (shown < most) {
-                add(month(month.getKey(), month.getValue(), most - shown));
-                shown += month.getValue().size();
+        more.addClickListener(e -> showMore());
+        showMore();
+    }
+
+    private void showMore() {
+        List<ListedReceipt> next = listed.subList(shown, Math.min(listed.size(), shown + AT_ONCE));
+        Map<UUID, KeptReceipt> read = whole
+                .apply(next.stream().map(ListedReceipt::id).toList())
+                .stream()
+                .collect(Collectors.toMap(KeptReceipt::id, Function.identity()));
+        for (ListedReceipt one : next) {
+            KeptReceipt kept = read.get(one.id());
+            // somebody may have removed it in between
+            if (kept != null) {
+                listOf(one.month()).add(row(one, kept));
             }
         }
-        if (shown > most || most < listed.size()) {
-            int rest = listed.size() - Math.min(most, listed.size());
-            add(new Button("Show earlier ones, " + rest + " more", e -> show(most + AT_ONCE)));
+        shown += next.size();
+        remove(more);
+        if (shown < listed.size()) {
+            more.setText("Show earlier ones, " + (listed.size() - shown) + " more");
+            add(more);
         }
     }
 
-    private Div month(YearMonth month, List<ListedReceipt> its, int most) {
-        Selected sum = ListedReceipt.sum(its, currency);
-        Span amount = new Span(Figures.show(sum.spent()));
-        amount.addClassName("fs-ledger-sum");
-        H2 title = new H2(new Span(Months.words(month)), amount);
-        title.addClassName("fs-ledger-month");
-        UnorderedList list = new UnorderedList();
-        list.addClassName("fs-ledger");
-        its.stream().limit(most).map(this::row).forEach(list::add);
-        return new Div(title, list);
+    private UnorderedList listOf(YearMonth month) {
+        if (!month.equals(lastMonth)) {
+            Selected sum = Objects.requireNonNull(sums.get(month));
+            Span amount = new Span(Figures.show(sum.spent()));
+            amount.addClassName("fs-ledger-sum");
+            H2 title = new H2(new Span(Months.words(month)), amount);
+            title.addClassName("fs-ledger-month");
+            lastList = new UnorderedList();
+            lastList.addClassName("fs-ledger");
+            add(new Div(title, lastList));
+            lastMonth = month;
+        }
+        return lastList;
     }
 
-    private ListItem row(ListedReceipt listed) {
-        Receipt receipt = listed.kept().receipt();
-        Anchor name = new Anchor(SpendPages.receipt(listed.kept().id()), receipt.supplier());
+    private ListItem row(ListedReceipt listed, KeptReceipt kept) {
+        Receipt receipt = kept.receipt();
+        Anchor name = new Anchor(SpendPages.receipt(kept.id()), receipt.supplier());
         Div what = new Div(name, told("fs-ledger-what", what(receipt.lines())));
         Div notes = new Div();
         notes.addClassName("fs-ledger-notes");
-        notes(listed).forEach(n -> notes.add(new Span(n)));
+        notes(listed.part(), kept).forEach(n -> notes.add(new Span(n)));
         return new ListItem(
-                told("fs-ledger-day", Months.day(receipt.date())),
+                told("fs-ledger-day", Months.day(listed.date())),
                 what,
                 told("fs-ledger-for", who(receipt.lines())),
                 notes,
@@ -108,19 +130,18 @@ final class ReceiptList extends Div {
         return String.join("; ", names.subList(0, Math.min(2, names.size()))) + more + (open ? "; some not said" : "");
     }
 
-    private static List<String> notes(ListedReceipt listed) {
+    private static List<String> notes(Selected part, KeptReceipt kept) {
         List<String> notes = new ArrayList<>();
-        Receipt receipt = listed.kept().receipt();
-        if (receipt.state() == ReceiptState.ORDERED) {
-            notes.add("ordered, " + Figures.show(listed.part().committed()) + " to pay");
+        if (kept.receipt().state() == ReceiptState.ORDERED) {
+            notes.add("ordered, " + Figures.show(part.committed()) + " to pay");
         }
-        if (receipt.state() == ReceiptState.RETURNED) {
+        if (kept.receipt().state() == ReceiptState.RETURNED) {
             notes.add("returned");
         }
-        if (!listed.part().heldBack().isZero()) {
-            notes.add("deposit " + Figures.show(listed.part().heldBack()));
+        if (part.heldBackCents() != 0) {
+            notes.add("deposit " + Figures.show(part.heldBack()));
         }
-        int papers = listed.kept().documents().size();
+        int papers = kept.documents().size();
         if (papers > 0) {
             notes.add(papers == 1 ? "1 photo or paper" : papers + " photos or papers");
         }

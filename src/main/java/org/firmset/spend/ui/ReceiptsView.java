@@ -9,10 +9,12 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.BeforeEnterEvent;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import com.vaadin.flow.server.streams.DownloadEvent;
 import com.vaadin.flow.server.streams.DownloadHandler;
-import com.vaadin.flow.server.streams.DownloadResponse;
-import java.io.ByteArrayInputStream;
-import java.util.List;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
@@ -21,7 +23,6 @@ import org.firmset.shell.Frame;
 import org.firmset.spend.FinishedWork;
 import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.Selected;
-import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.table.ReceiptExport;
 
@@ -43,31 +44,21 @@ class ReceiptsView extends OpenedPage {
                 FinishedWork.of(kept.homestead()).keySet());
         String currency = kept.homestead().currency();
         Bearers bearers = new Bearers(kept.homestead());
-        List<KeptReceipt> all = book.all(kept.id());
-        List<ListedReceipt> listed = ListedReceipt.of(all, filter);
+        Listing listing = Listing.of(book, kept.id(), filter);
         add(new H1("Receipts"), ways(kept.id()));
-        if (all.isEmpty()) {
+        if (listing.isOfNothing()) {
             add(new Paragraph("Nothing has been entered yet. A receipt takes less than a minute; a table of older ones"
                     + " can be brought in whole."));
             return;
         }
-        add(new FilterBar(kept.homestead(), bearers, all, filter));
-        add(sums(listed, currency), new ReceiptList(listed, bearers, currency));
+        add(new FilterBar(kept.homestead(), bearers, listing.written(), filter));
+        add(sums(listing, currency), new ReceiptList(listing.listed(), ids -> book.some(kept.id(), ids), bearers));
     }
 
     private Div ways(UUID homestead) {
         Anchor enter = new Anchor(SpendPages.newReceipt(), "Enter a receipt");
         enter.addClassName("fs-first-way");
-        Anchor export = new Anchor(
-                DownloadHandler.fromInputStream(e -> {
-                    byte[] bytes = ReceiptExport.write(book.all(homestead).stream()
-                                    .map(KeptReceipt::receipt)
-                                    .toList())
-                            .getBytes(UTF_8);
-                    return new DownloadResponse(
-                            new ByteArrayInputStream(bytes), "receipts.csv", "text/csv;charset=utf-8", bytes.length);
-                }),
-                "Export all as a table");
+        Anchor export = new Anchor((DownloadHandler) event -> export(homestead, event), "Export all as a table");
         Div ways = new Div(
                 enter,
                 new Anchor(SpendPages.IMPORT, "Bring a table"),
@@ -77,13 +68,23 @@ class ReceiptsView extends OpenedPage {
         return ways;
     }
 
-    private static Div sums(List<ListedReceipt> listed, String currency) {
-        Selected sum = ListedReceipt.sum(listed, currency);
+    /** Line by line, so that the table of many years needs no more memory than that of one. */
+    private void export(UUID homestead, DownloadEvent event) throws IOException {
+        event.setFileName("receipts.csv");
+        event.setContentType("text/csv;charset=utf-8");
+        try (Writer out = new BufferedWriter(new OutputStreamWriter(event.getOutputStream(), UTF_8))) {
+            ReceiptExport export = new ReceiptExport(out);
+            book.each(homestead, kept -> export.add(kept.receipt()));
+        }
+    }
+
+    private static Div sums(Listing listing, String currency) {
+        Selected sum = listing.sum(currency);
         Div figures = new Div(
                 Figures.figure("Spent", sum.spent()),
                 Figures.figure("On order, still to pay", sum.committed()),
                 Figures.figure("Deposits that come back", sum.heldBack()),
-                Figures.figure("Receipts", Integer.toString(listed.size())));
+                Figures.figure("Receipts", Integer.toString(listing.listed().size())));
         figures.addClassName("fs-figures");
         figures.getElement().setAttribute("role", "status");
         return figures;

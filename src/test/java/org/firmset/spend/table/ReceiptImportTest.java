@@ -98,7 +98,8 @@ class ReceiptImportTest {
     void duplicates_are_told_by_date_supplier_and_sum_and_by_the_same_file() {
         String text = "Date,Shop,Amount\n2026-10-17,Yard,10.00\n2026-10-18,Yard,10.00\n2026-10-18,YARD,10.00\n";
         SpendTable table = table(text);
-        Receipt known = receipts("Date,Shop,Amount\n2026-10-17,yard,10.00\n").getFirst();
+        KnownReceipt known = KnownReceipt.of(
+                receipts("Date,Shop,Amount\n2026-10-17,yard,10.00\n").getFirst());
         Ledger ledger = new Ledger(RandomReceipts.KEYS, "USD", List.of(known), Set.of(table.file()));
         ImportPreview preview = ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), ledger);
         assertThat(preview.sameFile()).isTrue();

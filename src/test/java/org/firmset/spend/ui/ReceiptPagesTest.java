@@ -10,8 +10,11 @@ import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
+import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
+import com.vaadin.flow.component.html.Span;
+import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
@@ -28,6 +31,7 @@ import org.firmset.homestead.store.Kept;
 import org.firmset.measure.Cash;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.LineKind;
+import org.firmset.spend.RandomReceipts;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.ReceiptLine;
@@ -111,6 +115,40 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
         ask("subproject=moat");
         assertThat(items()).isEmpty();
         assertThat(paragraphs()).contains("No receipt is like that.");
+    }
+
+    @Test
+    void of_very_many_the_latest_are_shown_and_earlier_ones_when_asked_for() {
+        RandomReceipts random = new RandomReceipts(RandomReceipts.SEED);
+        book.takeAll(place, random.many(450), ContentHash.of(new byte[] {1}));
+        go("spend/receipts");
+        assertThat(find(UnorderedList.class).all().stream()
+                        .filter(l -> l.hasClassName("fs-ledger"))
+                        .mapToLong(l -> l.getChildren().count())
+                        .sum())
+                .isEqualTo(200);
+        List<String> months = months();
+        press("Show earlier ones, 250 more");
+        press("Show earlier ones, 50 more");
+        List<String> days = find(Span.class).all().stream()
+                .filter(s -> s.hasClassName("fs-ledger-day"))
+                .map(Span::getText)
+                .toList();
+        assertThat(days)
+                .as("seed %d", RandomReceipts.SEED)
+                .isEqualTo(book.all(place).reversed().stream()
+                        .map(k -> Months.day(k.receipt().date()))
+                        .toList());
+        assertThat(months()).startsWith(months.toArray(String[]::new)).doesNotHaveDuplicates();
+        assertThat(find(Button.class).withText("Show earlier ones, 0 more").exists())
+                .isFalse();
+    }
+
+    private List<String> months() {
+        return find(H2.class).all().stream()
+                .filter(t -> t.hasClassName("fs-ledger-month"))
+                .map(t -> t.getElement().getTextRecursively())
+                .toList();
     }
 
     @Test
