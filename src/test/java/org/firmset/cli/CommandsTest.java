@@ -129,7 +129,8 @@ class CommandsTest {
                 .containsPattern("All together +\\$26,200\\.00 +\\$1,821\\.40 +\\$1,830\\.00")
                 .contains(
                         "Against the budget of Sat 5 Sep 2026, $24,908.19: ", "The finished work cost $608.28, over by")
-                .containsPattern("Gravel the track to the tank base +drives and fuel +\\$112\\.15")
+                .containsPattern(
+                        "Gravel the track to the tank base +\\$337\\.78 .*\\R( +- .*\\R)* +- drives and fuel +\\$112\\.15")
                 .contains("Cash needed by the end of each trip");
     }
 

@@ -53,6 +53,7 @@ final class BudgetPanel extends Section {
             MoneyReport money, List<KeptBaseline> kept, KeptBaseline chosen, Consumer<UUID> choose) {
         Select<KeptBaseline> select = new Select<>();
         select.setLabel("Budget to hold it against");
+        select.setWidth("min(100%, 18rem)");
         select.setItems(kept);
         select.setItemLabelGenerator(k -> "%s, %s"
                 .formatted(Dates.date(k.budget().on()), money.show(k.budget().whole())));

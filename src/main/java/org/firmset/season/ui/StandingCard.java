@@ -29,7 +29,10 @@ final class StandingCard extends Section {
         this.money = money;
         addClassName("fs-glance");
         add(new H3(standing.name()));
-        add(new Paragraph(sentence()), bar(scale), parts());
+        if (!standing.isWhole()) {
+            add(new Paragraph(sentence()));
+        }
+        add(bar(scale), parts());
     }
 
     /** All of them, the whole first; their bars have one scale among them, that of the whole has its own. */

@@ -12,6 +12,8 @@ record ShownTable(List<List<String>> rows) {
         return new ShownTable(all(table.getElement())
                 .filter(e -> !e.isTextNode() && e.getTag().equals("tr"))
                 .map(row -> row.getChildren().map(Element::getTextRecursively).toList())
+                // not those that tell how a figure above was made
+                .filter(row -> row.size() > 1)
                 .toList());
     }
 
