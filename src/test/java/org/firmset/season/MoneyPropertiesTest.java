@@ -26,9 +26,11 @@ import org.firmset.season.money.BudgetDifference;
 import org.firmset.season.money.CashNeed;
 import org.firmset.season.money.Changed;
 import org.firmset.season.money.Coming;
+import org.firmset.season.money.ComingWords;
 import org.firmset.season.money.Course;
 import org.firmset.season.money.MadeParts;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MonthMoney;
 import org.firmset.season.money.Payment;
 import org.firmset.season.money.Purpose;
@@ -128,10 +130,23 @@ class MoneyPropertiesTest {
         assertThat(sum(report.forecast().rows().stream().map(Forecast.Row::expected)))
                 .as(seed)
                 .isEqualTo(whole.expected());
+        opensToItsParts(report, seed);
         assertThat(report.coming())
                 .as(seed)
                 .allMatch(
                         c -> !c.expected().isLessThan(c.low()) && !c.expected().isGreaterThan(c.high()));
+    }
+
+    /** What is still to pay of a stage opens to rows that make it. */
+    private static void opensToItsParts(MoneyReport report, String seed) {
+        MoneyWords words = new MoneyWords(report);
+        ComingWords coming = new ComingWords(report);
+        words.bearers().stream()
+                .flatMap(bearer -> words.rowsOf(bearer).stream())
+                .forEach(row -> assertThat(
+                                coming.table(row.of()).rows().getLast().getLast())
+                        .as(seed)
+                        .isEqualTo(report.show(row.toBuy())));
     }
 
     private static Money sum(Stream<Money> amounts) {

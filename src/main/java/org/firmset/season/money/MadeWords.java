@@ -1,18 +1,14 @@
 package org.firmset.season.money;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.firmset.homestead.Tool;
-import org.firmset.measure.Cash;
 import org.firmset.season.Dates;
 import org.firmset.season.WordTable;
 import org.firmset.spend.Baseline;
-import org.firmset.spend.LineKind;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -20,12 +16,12 @@ import org.jspecify.annotations.Nullable;
 public final class MadeWords {
     private final MoneyReport report;
     private final Baseline kept;
-    private final Names names;
+    private final ComingWords comingWords;
 
     public MadeWords(MoneyReport report, Baseline kept) {
         this.report = report;
         this.kept = kept;
-        names = new Names(report.homestead());
+        comingWords = new ComingWords(report);
     }
 
     /** One amount. @param ofReceipts the receipts of the thing add up to it */
@@ -65,22 +61,7 @@ public final class MadeWords {
     }
 
     private String ahead(Coming coming) {
-        return switch (coming.purpose()) {
-            case PACKS -> "Still to buy";
-            case ITEM -> "Still to pay: " + coming.what();
-            case DELIVERY -> "Still to pay: delivery by " + names.supplier(coming.what());
-            case TOOL -> "Still to pay: " + tool(coming.what());
-            case DRIVE, FOOD, GENERATOR, PAID_DOWN, REST_OF_ORDER ->
-                "Still to pay: " + coming.purpose().words();
-        };
-    }
-
-    private String tool(String key) {
-        return report.homestead().tools().stream()
-                .filter(t -> t.key().equals(key))
-                .map(Tool::name)
-                .findFirst()
-                .orElse(key);
+        return coming.purpose() == Purpose.PACKS ? "Still to buy" : "Still to pay: " + comingWords.words(coming);
     }
 
     /** The rows of {@link #parts} in words. */
@@ -92,24 +73,16 @@ public final class MadeWords {
     }
 
     private List<String> row(Thing thing, Part part) {
-        BigDecimal quantity = part.quantity();
-        boolean counted = quantity != null && quantity.signum() > 0;
+        BigDecimal quantity = Objects.requireNonNullElse(part.quantity(), BigDecimal.ZERO);
         return List.of(
                 part.name(),
-                quantity == null || quantity.signum() == 0 ? WordTable.NONE : count(thing, quantity),
-                counted ? each(part.amount(), Objects.requireNonNull(quantity)) : WordTable.NONE,
+                Counts.show(thing.kind(), quantity),
+                Counts.each(report, part.amount(), quantity),
                 report.show(part.amount()));
     }
 
-    private String each(Money amount, BigDecimal quantity) {
-        return report.show(
-                Cash.of(Cash.amountOf(amount).divide(quantity, 2, RoundingMode.HALF_EVEN), report.currency()));
-    }
-
     private static String count(Thing thing, BigDecimal quantity) {
-        String unit = thing.kind() == LineKind.FUEL ? "drive" : "pack";
-        BigDecimal rounded = quantity.setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
-        return rounded.toPlainString() + " " + unit + (rounded.compareTo(BigDecimal.ONE) == 0 ? "" : "s");
+        return Counts.show(thing.kind(), quantity);
     }
 
     /** The figures of a difference, each with the sum it is; they lead from what was to be to what it is. */

@@ -3,19 +3,12 @@ package org.firmset.season.ui;
 import com.vaadin.flow.component.Component;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Section;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
-import org.firmset.spend.Forecast;
 import org.jspecify.annotations.Nullable;
 
 /** Where the money stands: each subproject at a glance, then by stage and by what it was for. */
 final class StandPanel extends Div {
-    /** Columns whose figures come of receipts: spent and committed. */
-    private static final Set<Integer> OF_RECEIPTS = Set.of(1, 2);
-
     StandPanel(MoneyReport money, Unfolded unfolded) {
         MoneyWords words = new MoneyWords(money);
         add(StandingCard.cards(money), SpendSections.list(words.notes()));
@@ -23,30 +16,25 @@ final class StandPanel extends Div {
                 "overview",
                 "The subprojects side by side, in figures",
                 () -> SpendSections.sums(new TablePanel(words.overview()))));
-        add(drill(words, unfolded));
+        add(drill(money, words, unfolded));
     }
 
-    private static Section drill(MoneyWords words, Unfolded unfolded) {
+    private static Section drill(MoneyReport money, MoneyWords words, Unfolded unfolded) {
         Section section = SpendSections.section("Stage by stage");
         for (@Nullable String subproject : words.bearers()) {
             section.add(unfolded.details(
-                    "stages of " + subproject, words.name(subproject), () -> stages(words, subproject)));
+                    "stages of " + subproject,
+                    words.name(subproject),
+                    () -> stages(money, words, subproject, unfolded)));
         }
         return section;
     }
 
-    private static Component stages(MoneyWords words, @Nullable String subproject) {
-        List<Forecast.Row> rows = words.rowsOf(subproject);
-        TablePanel table = new TablePanel(
-                words.drill(subproject),
-                (row, column) -> isOfReceipts(rows.get(row), column)
-                        ? Optional.of(ReceiptLinks.of(rows.get(row).of()))
-                        : Optional.empty());
+    private static Component stages(
+            MoneyReport money, MoneyWords words, @Nullable String subproject, Unfolded unfolded) {
+        ComingCells cells = new ComingCells(money, words.rowsOf(subproject));
+        TablePanel table = new TablePanel(words.drill(subproject), cells::receipts, cells, unfolded);
         table.addClassName("fs-stage-sums");
         return SpendSections.sums(table);
-    }
-
-    private static boolean isOfReceipts(Forecast.Row row, int column) {
-        return OF_RECEIPTS.contains(column) && !(column == 1 ? row.spent() : row.committed()).isZero();
     }
 }

@@ -92,9 +92,8 @@ final class TablePanel extends Div {
         NativeTableHeaderCell name = new NativeTableHeaderCell(cells.getFirst());
         name.getElement().setAttribute("scope", "row");
         NativeTableRow row = role("row", new NativeTableRow(role("rowheader", name)));
-        if (cells.getFirst().startsWith(WordTable.PART)) {
-            row.addClassName("fs-part");
-        }
+        row.getElement().getClassList().set("fs-part", isPart(table, number));
+        row.getElement().getClassList().set("fs-goes-on", isPart(table, number + 1));
         for (int column = 1; column < cells.size(); column++) {
             String text = cells.get(column);
             NativeTableCell cell =
@@ -107,6 +106,11 @@ final class TablePanel extends Div {
             row.add(role("cell", cell));
         }
         return row;
+    }
+
+    private static boolean isPart(WordTable table, int number) {
+        return number < table.rows().size()
+                && table.rows().get(number).getFirst().startsWith(WordTable.PART);
     }
 
     private static Optional<Component> figure(WordTable table, int number, int column, Links links) {

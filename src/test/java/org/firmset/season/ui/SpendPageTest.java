@@ -98,6 +98,32 @@ class SpendPageTest extends DemoPages {
     }
 
     @Test
+    void whatIsStillToPayOpensToWhatItIsMadeOf() {
+        navigate("spend", Div.class);
+        open("Water");
+        NativeButton figure = find(NativeButton.class).all().stream()
+                .filter(b -> String.valueOf(b.getElement().getAttribute("aria-label"))
+                        .matches("Pour the cap, still to pay \\$[\\d,.]+: how it is made"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(tables()).doesNotContain("Each, tax included");
+        test(figure).click();
+        ShownTable parts = find(NativeTable.class).all().stream()
+                .map(ShownTable::of)
+                .filter(t -> t.rows().getFirst().contains("Due"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(parts.row("Concrete mix, 80 lb").get(1)).matches("\\d+ packs");
+        assertThat(parts.row("drives").get(3)).matches("\\w{3} \\d{1,2} \\w{3} 2027");
+        long told = parts.rows().subList(1, parts.rows().size() - 1).stream()
+                .mapToLong(r -> ShownTable.cents(r.getLast()))
+                .sum();
+        assertThat(figure.getText())
+                .isEqualTo(parts.row("Still to pay").getLast())
+                .isEqualTo(Cash.show(told, "USD"));
+    }
+
+    @Test
     void aReceiptOfAnotherTabIsToldAndNothingTypedOrUnfoldedFoldsUp() {
         openSpendWithABudgetKept();
         field("A rise of, in percent").setValue("10");
