@@ -14,13 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
-import org.firmset.plan.Material;
-import org.firmset.plan.Stage;
-import org.firmset.plan.StockLot;
 import org.firmset.trade.haul.Payload;
 import org.firmset.trade.haul.Rig;
 import org.jspecify.annotations.Nullable;
@@ -32,32 +27,13 @@ import org.jspecify.annotations.Nullable;
  * unless it is written carefully: then it keeps a pack's room to spare everywhere, and proves nothing.
  */
 final class RelaxedLoads {
-    private static final long UNIT_GRAMS = 100;
-    private static final long MOST_UNITS = 1L << 40;
-
-    private static final long MILLI = 1000;
-
-    /**
-     * Materials that are equally dry, keep equally long, are to be had from the same date and brought by the same offers.
-     *
-     * @param material where each is paid by itself; the same for all where money has no limit
-     */
-    private record Way(boolean dry, int shelfLifeDays, int available, Set<Integer> offers, int material) {}
-
-    private record Group(Way way, List<Integer> materials) {}
-
-    /** What one stage uses of a group, in units of mass rounded down. */
-    private record Use(long whole, long perQuarter) {}
-
     private final Model model;
     private final CpModel cp;
     private final @Nullable IntVar[][] amount;
     private final @Nullable BoolVar[][] works;
     private final BoolVar[] made;
     private final boolean careful;
-    private final Windows windows;
-    private final List<Group> groups;
-    private final Use[][] uses;
+    private final LoadGroups groups;
     private final IntVar[] extraRuns;
     private final Map<Integer, BoolVar> deliveries = new LinkedHashMap<>();
     private final IntVar[][] own;
@@ -77,19 +53,18 @@ final class RelaxedLoads {
             boolean careful) {
         this.careful = careful;
         this.model = model;
-        this.windows = windows;
         this.cp = cp;
         this.amount = amount;
         this.works = works;
         this.made = made;
-        groups = groups();
-        uses = uses();
+        groups = new LoadGroups(model, windows, careful);
         extraRuns = new IntVar[model.tripCount()];
         for (int t = 0; t < extraRuns.length; t++) {
-            extraRuns[t] = cp.newIntVar(0, groups.isEmpty() ? 0 : model.trip(t).mostExtraRuns(), "");
+            extraRuns[t] =
+                    cp.newIntVar(0, groups.count() == 0 ? 0 : model.trip(t).mostExtraRuns(), "");
         }
-        own = new IntVar[groups.size()][model.tripCount()];
-        left = new IntVar[groups.size()][model.tripCount()];
+        own = new IntVar[groups.count()][model.tripCount()];
+        left = new IntVar[groups.count()][model.tripCount()];
         smallOrders = new SmallOrders(cp, careful);
     }
 
@@ -110,20 +85,20 @@ final class RelaxedLoads {
     Guide.Loads loads(CpSolver solution) {
         int[] groupOf = new int[model.problem.materials().size()];
         Arrays.fill(groupOf, Guide.Loads.NO_GROUP);
-        long[][] grams = new long[groups.size()][model.tripCount()];
-        long[][][] brought = new long[groups.size()][model.problem.offers().size()][model.dayCount()];
-        for (int g = 0; g < groups.size(); g++) {
-            for (int m : groups.get(g).materials()) {
+        long[][] grams = new long[groups.count()][model.tripCount()];
+        long[][][] brought = new long[groups.count()][model.problem.offers().size()][model.dayCount()];
+        for (int g = 0; g < groups.count(); g++) {
+            for (int m : groups.materials(g)) {
                 groupOf[m] = g;
             }
             for (int t = 0; t < model.tripCount(); t++) {
-                grams[g][t] = UNIT_GRAMS * solution.value(own[g][t]);
+                grams[g][t] = LoadGroups.UNIT_GRAMS * solution.value(own[g][t]);
             }
             long[][] ofGroup = brought[g];
             delivered
                     .get(g)
                     .forEach((key, units) -> ofGroup[key / model.dayCount()][key % model.dayCount()] =
-                            UNIT_GRAMS * solution.value(units));
+                            LoadGroups.UNIT_GRAMS * solution.value(units));
         }
         int[] extra = Arrays.stream(extraRuns)
                 .mapToInt(runs -> (int) solution.value(runs))
@@ -139,63 +114,8 @@ final class RelaxedLoads {
         return model.problem.offers().get(key / model.dayCount());
     }
 
-    private List<Group> groups() {
-        Map<Way, List<Integer>> byWay = new LinkedHashMap<>();
-        for (int m = 0; m < model.problem.materials().size(); m++) {
-            if (isUsed(m)) {
-                byWay.computeIfAbsent(way(m), w -> new ArrayList<>()).add(m);
-            }
-        }
-        return byWay.entrySet().stream()
-                .map(e -> new Group(e.getKey(), e.getValue()))
-                .toList();
-    }
-
-    private boolean isUsed(int material) {
-        for (int s = 0; s < model.stageCount; s++) {
-            for (int m : model.needMaterial[s]) {
-                if (m == material && !model.stage(s).finished()) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private Way way(int m) {
-        Material material = model.material(m);
-        Set<Integer> offers = new java.util.TreeSet<>();
-        for (int o = 0; o < model.problem.offers().size(); o++) {
-            if (model.problem.offers().get(o).materials().contains(material.id())) {
-                offers.add(o);
-            }
-        }
-        return new Way(material.dry(), material.shelfLifeDays(), model.availableEpoch[m], offers, isPaid() ? m : 0);
-    }
-
-    private Use[][] uses() {
-        Use[][] result = new Use[groups.size()][model.stageCount];
-        for (int g = 0; g < result.length; g++) {
-            for (int s = 0; s < model.stageCount; s++) {
-                long grams = 0;
-                for (int n = 0;
-                        n < model.needMaterial[s].length && !model.stage(s).finished();
-                        n++) {
-                    int m = model.needMaterial[s][n];
-                    grams += groups.get(g).materials().contains(m)
-                            ? model.needPacks[s][n] * model.material(m).grams()
-                            : 0;
-                }
-                int quarters = Math.max(1, model.stage(s).labourQuarters());
-                long units = careful ? Math.ceilDiv(grams, UNIT_GRAMS) : grams / UNIT_GRAMS;
-                result[g][s] = new Use(units, careful ? Math.ceilDiv(units, quarters) : units / quarters);
-            }
-        }
-        return result;
-    }
-
     void write() {
-        for (int g = 0; g < groups.size(); g++) {
+        for (int g = 0; g < groups.count(); g++) {
             bring(g);
         }
         for (int t = 0; t < model.tripCount(); t++) {
@@ -204,7 +124,7 @@ final class RelaxedLoads {
         }
         loadTrucks();
         deliveries.forEach(this::order);
-        for (int g = 0; g < groups.size(); g++) {
+        for (int g = 0; g < groups.count(); g++) {
             keepStock(g);
             useInTime(g);
         }
@@ -216,51 +136,38 @@ final class RelaxedLoads {
         pay();
     }
 
-    private boolean isPaid() {
-        var limit = model.problem.spending();
-        return limit != null && limit.hard();
-    }
-
     /** In thousandths of a cent: in no month more for trips, runs, deliveries and what they bring than may be spent. */
     private void pay() {
-        if (!isPaid()) {
+        if (!groups.isPaid()) {
             return;
         }
         long limit = Math.min(
-                Long.MAX_VALUE / 8 / MILLI,
+                Long.MAX_VALUE / 8 / LoadGroups.MILLI,
                 Objects.requireNonNull(model.problem.spending()).centsAMonth());
         Purse months = new Purse(model);
         LinearExprBuilder[] spent = new LinearExprBuilder[months.monthCount()];
         Arrays.setAll(spent, m -> LinearExpr.newBuilder());
         for (int t = 0; t < model.tripCount(); t++) {
             LinearExprBuilder month = spent[months.monthOf(model.firstDayOfTrip[t])];
-            month.addTerm(made[t], MILLI * model.trip(t).cents());
-            month.addTerm(extraRuns[t], MILLI * model.trip(t).extraRunCents());
-            for (int g = 0; g < groups.size(); g++) {
-                month.addTerm(own[g][t], milliCents(g));
+            month.addTerm(made[t], LoadGroups.MILLI * model.trip(t).cents());
+            month.addTerm(extraRuns[t], LoadGroups.MILLI * model.trip(t).extraRunCents());
+            for (int g = 0; g < groups.count(); g++) {
+                month.addTerm(own[g][t], groups.milliCents(g));
             }
         }
         deliveries.forEach((key, comes) -> spent[months.monthOf(key % model.dayCount())].addTerm(
-                comes, MILLI * offer(key).cents()));
-        smallOrders.forEach((key, extra) -> spent[months.monthOf(key % model.dayCount())].addTerm(extra, MILLI));
-        for (int g = 0; g < groups.size(); g++) {
-            long each = milliCents(g);
+                comes, LoadGroups.MILLI * offer(key).cents()));
+        smallOrders.forEach(
+                (key, extra) -> spent[months.monthOf(key % model.dayCount())].addTerm(extra, LoadGroups.MILLI));
+        for (int g = 0; g < groups.count(); g++) {
+            long each = groups.milliCents(g);
             delivered
                     .get(g)
                     .forEach((key, units) -> spent[months.monthOf(key % model.dayCount())].addTerm(units, each));
         }
         for (LinearExprBuilder month : spent) {
-            cp.addLessOrEqual(month, MILLI * limit);
+            cp.addLessOrEqual(month, LoadGroups.MILLI * limit);
         }
-    }
-
-    /** The least that a unit of mass of a group costs. */
-    private long milliCents(int g) {
-        return groups.get(g).materials().stream()
-                .map(model::material)
-                .mapToLong(m -> m.grams() == 0 ? 0 : MILLI * m.cents() * UNIT_GRAMS / m.grams())
-                .min()
-                .orElse(0);
     }
 
     private void extraRunsNeedTheTrip(int t) {
@@ -270,17 +177,9 @@ final class RelaxedLoads {
         }
     }
 
-    private long needed(int g) {
-        long sum = 0;
-        for (Use use : uses[g]) {
-            sum += use.whole();
-        }
-        return sum;
-    }
-
     private void bring(int g) {
-        Way way = groups.get(g).way();
-        long all = needed(g);
+        LoadGroups.Way way = groups.way(g);
+        long all = groups.needed(g);
         for (int t = 0; t < model.tripCount(); t++) {
             boolean toBeHad = way.available() <= model.dayEpoch[model.firstDayOfTrip[t]];
             own[g][t] = cp.newIntVar(0, toBeHad ? all : 0, "");
@@ -303,24 +202,19 @@ final class RelaxedLoads {
         LocalDate brought = model.brought[offer][day];
         return brought != null
                 && model.brings(
-                        model.problem.offers().get(offer),
-                        groups.get(g).materials().getFirst(),
-                        brought,
-                        day);
+                        model.problem.offers().get(offer), groups.materials(g).getFirst(), brought, day);
     }
 
     /** What has a price but no mass is not seen here: an order of it may be as large as one likes. */
     private void order(int key, BoolVar comes) {
         List<SmallOrders.Goods> goods = new ArrayList<>();
-        for (int g = 0; g < groups.size(); g++) {
+        for (int g = 0; g < groups.count(); g++) {
             IntVar units = delivered.get(g).get(key);
             if (units != null) {
-                goods.add(new SmallOrders.Goods(units, careful ? milliCents(g) : mostMilliCents(g)));
+                goods.add(new SmallOrders.Goods(units, careful ? groups.milliCents(g) : groups.mostMilliCents(g)));
             }
         }
-        boolean seen = groups.stream()
-                .flatMap(g -> g.materials().stream())
-                .map(model::material)
+        boolean seen = groups.allMaterials()
                 .allMatch(m -> m.grams() > 0
                         || m.cents() == 0
                         || !offer(key).materials().contains(m.id()));
@@ -329,22 +223,14 @@ final class RelaxedLoads {
         }
     }
 
-    /** The most that a unit of mass of a group costs, rounded up. */
-    private long mostMilliCents(int g) {
-        return groups.get(g).materials().stream()
-                .map(model::material)
-                .mapToLong(m -> m.grams() == 0 ? 0 : Math.ceilDiv(MILLI * m.cents() * UNIT_GRAMS, m.grams()))
-                .max()
-                .orElse(0);
-    }
-
     /** All runs of a trip together carry no more than so many full ones. */
     private void carry(int t) {
         Rig rig = model.trip(t).rig();
-        long spare = careful ? rig.bays().size() * heaviestPack() : 0;
-        long most = Math.clamp(Math.ceilDiv(Payload.mostGrams(rig) - spare, UNIT_GRAMS), 0, MOST_UNITS);
+        long spare = careful ? rig.bays().size() * groups.heaviestPack() : 0;
+        long most = Math.clamp(
+                Math.ceilDiv(Payload.mostGrams(rig) - spare, LoadGroups.UNIT_GRAMS), 0, LoadGroups.MOST_UNITS);
         LinearExprBuilder carried = LinearExpr.newBuilder();
-        for (int g = 0; g < groups.size(); g++) {
+        for (int g = 0; g < groups.count(); g++) {
             carried.add(own[g][t]);
         }
         carried.addTerm(made[t], -most);
@@ -352,20 +238,10 @@ final class RelaxedLoads {
         cp.addLessOrEqual(carried, 0);
     }
 
-    /** Of what own vehicles fetch again and again; a single great piece is another matter. */
-    private long heaviestPack() {
-        return groups.stream()
-                .filter(g -> g.way().dry())
-                .flatMap(g -> g.materials().stream())
-                .mapToLong(m -> model.material(m).grams())
-                .max()
-                .orElse(0);
-    }
-
     private void loadTrucks() {
         for (Map.Entry<Integer, BoolVar> delivery : deliveries.entrySet()) {
             int key = delivery.getKey();
-            long most = Math.min(MOST_UNITS, Math.ceilDiv(offer(key).grams(), UNIT_GRAMS));
+            long most = Math.min(LoadGroups.MOST_UNITS, Math.ceilDiv(offer(key).grams(), LoadGroups.UNIT_GRAMS));
             LinearExprBuilder carried = LinearExpr.newBuilder();
             for (Map<Integer, IntVar> group : delivered) {
                 if (group.get(key) != null) {
@@ -380,8 +256,8 @@ final class RelaxedLoads {
 
     /** What is on site after a trip is what was there, what came and not what was used. */
     private void keepStock(int g) {
-        long all = needed(g) + stock(g);
-        IntVar before = cp.newConstant(stock(g));
+        long all = groups.needed(g) + groups.stock(g);
+        IntVar before = cp.newConstant(groups.stock(g));
         for (int t = 0; t < model.tripCount(); t++) {
             IntVar after = cp.newIntVar(0, all, "");
             LinearExprBuilder change = LinearExpr.newBuilder();
@@ -406,7 +282,7 @@ final class RelaxedLoads {
      * ahead of the work, so that of a stage in progress a pack less may be used on a day than its share.
      */
     private void useInTime(int g) {
-        int shelfLife = groups.get(g).way().shelfLifeDays();
+        int shelfLife = groups.way(g).shelfLifeDays();
         if (shelfLife >= model.dayEpoch[model.dayCount() - 1] - model.dayEpoch[0]) {
             return;
         }
@@ -425,7 +301,7 @@ final class RelaxedLoads {
                     rest.addTerm(brought.getValue(), -1);
                 }
             }
-            cp.addLessOrEqual(rest, stock(g) + (careful ? 0 : lastPacks(g, model.tripOfDay[d])));
+            cp.addLessOrEqual(rest, groups.stock(g) + (careful ? 0 : groups.lastPacks(g, model.tripOfDay[d])));
         }
     }
 
@@ -435,7 +311,7 @@ final class RelaxedLoads {
 
     private void use(LinearExprBuilder sum, int g, int from, int to, long sign) {
         for (int s = 0; s < model.stageCount; s++) {
-            Use use = uses[g][s];
+            LoadGroups.Use use = groups.use(g, s);
             if (use.whole() == 0) {
                 continue;
             }
@@ -458,12 +334,12 @@ final class RelaxedLoads {
         List<Literal> comings = new ArrayList<>();
         LinearExprBuilder there = LinearExpr.newBuilder();
         long slack = 0;
-        for (int g = 0; g < groups.size(); g++) {
-            if (!groups.get(g).way().dry()) {
+        for (int g = 0; g < groups.count(); g++) {
+            if (!groups.way(g).dry()) {
                 continue;
             }
             comings.addAll(comings(g, t, day));
-            long each = millilitres(g);
+            long each = groups.millilitres(g);
             there.addTerm(left[g][t], each);
             use(there, g, day + 1, model.lastDayOfTrip[t], each);
             for (Map.Entry<Integer, IntVar> brought : delivered.get(g).entrySet()) {
@@ -472,7 +348,9 @@ final class RelaxedLoads {
                     there.addTerm(brought.getValue(), -each);
                 }
             }
-            slack += careful ? -each * Math.ceilDiv(heaviestPack(), UNIT_GRAMS) : each * slack(g, t);
+            slack += careful
+                    ? -each * Math.ceilDiv(groups.heaviestPack(), LoadGroups.UNIT_GRAMS)
+                    : each * groups.slack(g, t);
         }
         for (Literal comes : comings) {
             cp.addLessOrEqual(there, model.problem.site().dryStorageMillilitres() + slack)
@@ -485,70 +363,17 @@ final class RelaxedLoads {
         List<Literal> result = new ArrayList<>();
         if (day == model.firstDayOfTrip[t]) {
             BoolVar arrives = cp.newBoolVar("");
-            cp.addLessOrEqual(own[g][t], LinearExpr.term(arrives, needed(g)));
+            cp.addLessOrEqual(own[g][t], LinearExpr.term(arrives, groups.needed(g)));
             result.add(arrives);
         }
-        for (int offer : groups.get(g).way().offers()) {
+        for (int offer : groups.way(g).offers()) {
             IntVar brought = delivered.get(g).get(key(offer, day));
             if (brought != null) {
                 BoolVar arrives = cp.newBoolVar("");
-                cp.addLessOrEqual(brought, LinearExpr.term(arrives, needed(g)));
+                cp.addLessOrEqual(brought, LinearExpr.term(arrives, groups.needed(g)));
                 result.add(arrives);
             }
         }
         return result;
-    }
-
-    /** The least room a unit of mass of a group takes. */
-    private long millilitres(int g) {
-        return groups.get(g).materials().stream()
-                .map(model::material)
-                .mapToLong(m -> m.grams() == 0 ? 0 : m.millilitres() * UNIT_GRAMS / m.grams())
-                .min()
-                .orElse(0);
-    }
-
-    /** What may be used up of a group by a day beyond the shares of the work done. */
-    private long slack(int g, int t) {
-        long rounding = 0;
-        for (int s = 0; s < model.stageCount; s++) {
-            Stage stage = model.stage(s);
-            if (uses[g][s].whole() > 0) {
-                rounding += 1 + (stage.layout() == Layout.IN_ONE_GO ? 0 : stage.labourQuarters());
-            }
-        }
-        return rounding + lastPacks(g, t);
-    }
-
-    /** A pack of each material of a group for each stage that may be in progress on a trip. */
-    private long lastPacks(int g, int t) {
-        long sum = 0;
-        for (int s = 0; s < model.stageCount; s++) {
-            boolean open = uses[g][s].whole() > 0
-                    && model.stage(s).layout() != Layout.IN_ONE_GO
-                    && windows.earliestEpoch(s) <= model.dayEpoch[model.lastDayOfTrip[t]]
-                    && windows.latestFinishDay(s) >= model.firstDayOfTrip[t];
-            for (int n = 0; open && n < model.needMaterial[s].length; n++) {
-                int m = model.needMaterial[s][n];
-                sum += groups.get(g).materials().contains(m)
-                        ? Math.ceilDiv(model.material(m).grams(), UNIT_GRAMS)
-                        : 0;
-            }
-        }
-        return sum;
-    }
-
-    private long stock(int g) {
-        Set<String> ids = groups.get(g).materials().stream()
-                .map(m -> model.material(m).id())
-                .collect(Collectors.toSet());
-        long grams = 0;
-        for (StockLot lot : model.problem.site().stock()) {
-            if (ids.contains(lot.material())) {
-                grams += lot.packs()
-                        * model.material(model.materialIndex.of(lot.material())).grams();
-            }
-        }
-        return Math.min(MOST_UNITS, Math.ceilDiv(grams, UNIT_GRAMS));
     }
 }
