@@ -40,7 +40,6 @@ public final class ConstructivePlanner implements Planner {
 
     private static Outcome plan(Model model, Effort effort, Progress progress, Stop stop) {
         Windows windows = new Windows(model);
-        Obstacles obstacles = new Obstacles(model, windows);
         Genes genes = Champion.find(model, windows, effort, progress, stop);
         if (stop.isStopped()) {
             return stopped(model);
@@ -52,7 +51,7 @@ public final class ConstructivePlanner implements Planner {
         Builder builder = new Builder(model);
         Draft best = builder.build(proven.genes());
         if (proven.aim() == null) {
-            return new Outcome.NoPlan(obstacles.unplaced(best, builder, proven.genes(), proven.impossible()));
+            return new Outcome.NoPlan(new NoPlace(model).of(best, builder, proven.genes(), proven.impossible()));
         }
         return new Outcome.Planned(new PlanWriter(windows, best, builder, proven.genes()).write(proven.aim()));
     }

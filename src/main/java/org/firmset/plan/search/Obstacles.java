@@ -1,27 +1,21 @@
 package org.firmset.plan.search;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.firmset.measure.Hours;
-import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
-import org.firmset.plan.Material;
 import org.firmset.plan.Obstacle;
-import org.firmset.plan.Reason;
 import org.firmset.plan.Rule;
 import org.firmset.plan.Shut;
 import org.firmset.plan.SiteDay;
 import org.firmset.plan.Stage;
 import org.firmset.plan.Tool;
 
-/** Finds what makes a plan impossible before one is sought, and names what stood in the way when none was found. */
+/** Finds what makes a plan impossible before one is sought. */
 final class Obstacles {
     private final Model model;
     private final Windows windows;
@@ -44,7 +38,7 @@ final class Obstacles {
             }
         }
         if (found.isEmpty()) {
-            materials();
+            found.addAll(new MissingGoods(model).find());
             order();
             longestWaits();
             allLabour();
@@ -53,11 +47,15 @@ final class Obstacles {
     }
 
     private void prove(Rule rule, List<Integer> stages, String message, Object... arguments) {
-        found.add(new Obstacle(
+        found.add(proven(model, rule, stages, message, arguments));
+    }
+
+    static Obstacle proven(Model model, Rule rule, List<Integer> stages, String message, Object... arguments) {
+        return new Obstacle(
                 rule,
                 stages.stream().map(s -> model.stage(s).id()).toList(),
                 true,
-                String.format(Locale.ROOT, message, arguments)));
+                String.format(Locale.ROOT, message, arguments));
     }
 
     private void circle() {
@@ -255,88 +253,6 @@ final class Obstacles {
         return new Hours(quarters).toString();
     }
 
-    private void materials() {
-        for (int m = 0; m < model.problem.materials().size(); m++) {
-            int material = m;
-            List<Integer> users = IntStream.range(0, model.stageCount)
-                    .filter(s -> !model.stage(s).finished())
-                    .filter(s -> IntStream.of(model.needMaterial[s]).anyMatch(x -> x == material))
-                    .boxed()
-                    .toList();
-            long needed = users.stream()
-                    .flatMap(s -> model.stage(s).needs().stream())
-                    .filter(n -> n.material().equals(model.material(material).id()))
-                    .mapToLong(n -> n.packs())
-                    .sum();
-            if (needed > onSite(material) && !canCome(material)) {
-                cannotCome(material, users);
-            }
-        }
-    }
-
-    private long onSite(int m) {
-        return model.problem.site().stock().stream()
-                .filter(l -> l.material().equals(model.material(m).id()))
-                .mapToLong(l -> l.packs())
-                .sum();
-    }
-
-    private boolean canCome(int m) {
-        Supply supply = new Ledger(model).supply;
-        for (int source = supply.lotCount(); source < supply.sourceEnd(); source++) {
-            int bays = supply.isDelivery(source) ? 1 : supply.baysOf(source).length;
-            for (int bay = 0; bay < bays; bay++) {
-                if (supply.carries(source, bay, m) > 0) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private void cannotCome(int m, List<Integer> users) {
-        Material material = model.material(m);
-        prove(
-                Rule.RUNS,
-                users,
-                "%s (%,.0f kg, %.2f m3, %.1f m long) goes into no vehicle on any trip, and no supplier"
-                        + " can bring it on an open date.%s Have it delivered, or use a smaller pack.",
-                material.name(),
-                material.grams() / 1000.0,
-                material.millilitres() / 1e6,
-                material.longestMillimetres() / 1000.0,
-                whyNoTruck(material));
-    }
-
-    /** What keeps those away who sell it. */
-    private String whyNoTruck(Material material) {
-        StringBuilder why = new StringBuilder();
-        for (DeliveryOffer offer : model.problem.offers()) {
-            if (offer.materials().contains(material.id())) {
-                if (offer.grams() < material.grams()) {
-                    why.append(" A truck of ")
-                            .append(offer.name())
-                            .append(" may bring only ")
-                            .append(String.format(Locale.ROOT, "%,.0f kg.", offer.grams() / 1000.0));
-                }
-                if (!offer.shutMonths().isEmpty()) {
-                    why.append(" No truck of ")
-                            .append(offer.name())
-                            .append(" may come in ")
-                            .append(offer.shutMonths().stream()
-                                    .sorted()
-                                    .map(m -> m.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
-                                    .collect(Collectors.joining(", ")))
-                            .append('.');
-                }
-                if (material.dry() && !offer.attended()) {
-                    why.append(" It must be kept dry, so somebody must be there to take it.");
-                }
-            }
-        }
-        return why.toString();
-    }
-
     private void order() {
         for (int s : windows.order()) {
             if (windows.earliestFinishDay(s) == Windows.NONE && windows.earliestEpoch(s) == Link.NEVER) {
@@ -401,107 +317,5 @@ final class Obstacles {
                     Math.ceilDiv(needed, 4),
                     there / 4);
         }
-    }
-
-    /**
-     * What stood in the way of the stages that found no place in the best draft.
-     *
-     * @param impossible whether it is proven that no plan has a place for all
-     */
-    List<Obstacle> unplaced(Draft draft, Builder builder, Genes genes, boolean impossible) {
-        WhyNot whyNot = new WhyNot(draft, builder, genes);
-        List<Obstacle> result = new ArrayList<>();
-        for (int s : draft.unplaced) {
-            boolean first = model.before.get(s).stream().allMatch(l -> draft.isSettled(l.from));
-            if (first) {
-                result.add(unplaced(s, draft, builder.earliest(s, draft), whyNot));
-            }
-        }
-        if (impossible) {
-            result.addFirst(new Obstacle(
-                    result.getFirst().rule(),
-                    result.stream().flatMap(o -> o.stages().stream()).toList(),
-                    true,
-                    Obstacle.SUMMARY));
-        }
-        return result;
-    }
-
-    private Obstacle unplaced(int s, Draft draft, int fromEpoch, WhyNot whyNot) {
-        int from = model.dayFrom(fromEpoch);
-        if (from >= model.dayCount()) {
-            return tooLate(s, fromEpoch);
-        }
-        Map<Rule, Integer> held = new EnumMap<>(Rule.class);
-        for (int day = from; day < model.dayCount(); day++) {
-            held.merge(rule(whyNot.onDay(s, day)), 1, Integer::sum);
-        }
-        String counts = held.entrySet().stream()
-                .sorted(Map.Entry.<Rule, Integer>comparingByValue().reversed())
-                .map(e -> inWords(e.getKey()) + " on " + e.getValue())
-                .collect(Collectors.joining(", "));
-        Rule most = held.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .map(Map.Entry::getKey)
-                .orElse(Rule.HOURS);
-        String message = String.format(
-                Locale.ROOT,
-                "No plan was found in which %s is finished by the last open date %s. In the best one found, %d of %d"
-                        + " stages have a place, and from %s on this one is kept out by: %s of %d site days. Add open"
-                        + " dates or people, or leave stages for later.",
-                name(s),
-                model.days.getLast().date(),
-                model.stageCount - draft.unplaced.size(),
-                model.stageCount,
-                LocalDate.ofEpochDay(fromEpoch),
-                counts,
-                model.dayCount() - from);
-        return new Obstacle(most, List.of(model.stage(s).id()), false, message);
-    }
-
-    private Obstacle tooLate(int s, int fromEpoch) {
-        String message = String.format(
-                Locale.ROOT,
-                "No plan was found in which %s is finished by the last open date %s. In the best one found it could"
-                        + " start on %s at the soonest, because of what comes before it. Add open dates or people, or"
-                        + " leave stages for later.",
-                name(s),
-                model.days.getLast().date(),
-                LocalDate.ofEpochDay(fromEpoch));
-        return new Obstacle(Rule.WAITS, List.of(model.stage(s).id()), false, message);
-    }
-
-    private static String inWords(Rule rule) {
-        return switch (rule) {
-            case LABOUR -> "what has begun";
-            case WAITS -> "waits";
-            case HOURS -> "hours";
-            case CREW -> "too few people";
-            case SHUT -> "season or weather";
-            case POWER -> "power";
-            case RUNS -> "vehicles";
-            case SUPPLIES -> "materials that cannot be there";
-            case PINNED -> "its pin";
-            case TOOLS -> "tools in use";
-            case MONEY -> "the limit to what is spent in a month";
-        };
-    }
-
-    private static Rule rule(Reason reason) {
-        return switch (reason) {
-            case Reason.Waiting w -> Rule.WAITS;
-            case Reason.Held h -> Rule.PINNED;
-            case Reason.ShutThen s -> Rule.SHUT;
-            case Reason.CrewShort c -> Rule.CREW;
-            case Reason.PowerShort p -> Rule.POWER;
-            case Reason.NotOnSite n -> Rule.SUPPLIES;
-            case Reason.ToolTaken t -> Rule.TOOLS;
-            case Reason.MoneyShort m -> Rule.MONEY;
-            case Reason.Begun b -> Rule.LABOUR;
-            case Reason.FirstSiteDay f -> Rule.HOURS;
-            case Reason.HoursTaken h -> Rule.HOURS;
-            case Reason.TripNotMade t -> Rule.HOURS;
-            case Reason.NoGain n -> Rule.LABOUR;
-        };
     }
 }
