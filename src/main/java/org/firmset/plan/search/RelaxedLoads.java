@@ -18,7 +18,6 @@ import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Layout;
 import org.firmset.trade.haul.Payload;
 import org.firmset.trade.haul.Rig;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Loads as {@link Relaxed} sees them: by mass, materials that come the same way taken together. A trip brings what its
@@ -28,10 +27,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class RelaxedLoads {
     private final Model model;
+    private final RelaxedWork work;
     private final CpModel cp;
-    private final @Nullable IntVar[][] amount;
-    private final @Nullable BoolVar[][] works;
-    private final BoolVar[] made;
     private final boolean careful;
     private final LoadGroups groups;
     private final IntVar[] extraRuns;
@@ -43,20 +40,11 @@ final class RelaxedLoads {
     private final List<Map<Integer, IntVar>> delivered = new ArrayList<>();
     private final SmallOrders smallOrders;
 
-    RelaxedLoads(
-            Model model,
-            Windows windows,
-            CpModel cp,
-            @Nullable IntVar[][] amount,
-            @Nullable BoolVar[][] works,
-            BoolVar[] made,
-            boolean careful) {
-        this.careful = careful;
+    RelaxedLoads(Model model, Windows windows, RelaxedWork work, boolean careful) {
         this.model = model;
-        this.cp = cp;
-        this.amount = amount;
-        this.works = works;
-        this.made = made;
+        this.work = work;
+        this.careful = careful;
+        cp = work.cp;
         groups = new LoadGroups(model, windows, careful);
         extraRuns = new IntVar[model.tripCount()];
         for (int t = 0; t < extraRuns.length; t++) {
@@ -149,7 +137,7 @@ final class RelaxedLoads {
         Arrays.setAll(spent, m -> LinearExpr.newBuilder());
         for (int t = 0; t < model.tripCount(); t++) {
             LinearExprBuilder month = spent[months.monthOf(model.firstDayOfTrip[t])];
-            month.addTerm(made[t], LoadGroups.MILLI * model.trip(t).cents());
+            month.addTerm(work.made[t], LoadGroups.MILLI * model.trip(t).cents());
             month.addTerm(extraRuns[t], LoadGroups.MILLI * model.trip(t).extraRunCents());
             for (int g = 0; g < groups.count(); g++) {
                 month.addTerm(own[g][t], groups.milliCents(g));
@@ -173,7 +161,7 @@ final class RelaxedLoads {
     private void extraRunsNeedTheTrip(int t) {
         if (model.trip(t).mostExtraRuns() > 0) {
             cp.addLessOrEqual(
-                    extraRuns[t], LinearExpr.term(made[t], model.trip(t).mostExtraRuns()));
+                    extraRuns[t], LinearExpr.term(work.made[t], model.trip(t).mostExtraRuns()));
         }
     }
 
@@ -233,7 +221,7 @@ final class RelaxedLoads {
         for (int g = 0; g < groups.count(); g++) {
             carried.add(own[g][t]);
         }
-        carried.addTerm(made[t], -most);
+        carried.addTerm(work.made[t], -most);
         carried.addTerm(extraRuns[t], -most);
         cp.addLessOrEqual(carried, 0);
     }
@@ -250,7 +238,7 @@ final class RelaxedLoads {
             }
             carried.addTerm(delivery.getValue(), -most);
             cp.addLessOrEqual(carried, 0);
-            cp.addImplication(delivery.getValue(), made[model.tripOfDay[key % model.dayCount()]]);
+            cp.addImplication(delivery.getValue(), work.made[model.tripOfDay[key % model.dayCount()]]);
         }
     }
 
@@ -317,10 +305,10 @@ final class RelaxedLoads {
             }
             boolean whole = model.stage(s).layout() == Layout.IN_ONE_GO;
             for (int d = from; d <= to; d++) {
-                if (whole && works[s][d] != null) {
-                    sum.addTerm(works[s][d], sign * use.whole());
-                } else if (!whole && amount[s][d] != null) {
-                    sum.addTerm(amount[s][d], sign * use.perQuarter());
+                if (whole && work.works[s][d] != null) {
+                    sum.addTerm(work.works[s][d], sign * use.whole());
+                } else if (!whole && work.amount[s][d] != null) {
+                    sum.addTerm(work.amount[s][d], sign * use.perQuarter());
                 }
             }
         }
