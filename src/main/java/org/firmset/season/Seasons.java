@@ -12,9 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
@@ -39,7 +37,6 @@ import org.springframework.stereotype.Service;
 public class Seasons {
     private static final Logger LOG = LoggerFactory.getLogger(Seasons.class);
     private static final int LONGEST_GOODBYE_SECONDS = 10;
-    private static final String NOT_YET = "There is no plan to ask about yet. Ask again in a moment.";
     /** Percent of the longer look that each of its two parts counts for. */
     private static final int SEARCHED = 45;
 
@@ -60,15 +57,13 @@ public class Seasons {
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
     private final Map<UUID, PlannedHomestead> latest = new ConcurrentHashMap<>();
     private final Map<UUID, PlannedSeason> earlier = new ConcurrentHashMap<>();
-    private final Map<UUID, Stop> asked = new ConcurrentHashMap<>();
     private final ExecutorService planning = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("planning").daemon().factory());
     /** Long looks apart from first plans: nobody shall wait for a first plan because another homestead is looked at long. */
     private final ExecutorService looking = Executors.newSingleThreadExecutor(
             Thread.ofPlatform().name("looking").daemon().factory());
 
-    private final ExecutorService answering = Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().name("answering").daemon().factory());
+    private final Answering answering = new Answering(latest::get);
 
     Seasons(Homesteads homesteads, SeasonPlans plans, Clock clock, PlannerSettings settings) {
         this.settings = settings;
@@ -83,8 +78,7 @@ public class Seasons {
         // a plan that is being made is let finish and stored, before the database goes
         planning.shutdownNow();
         boolean planned = planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
-        asked.values().forEach(Stop::stop);
-        answering.shutdownNow();
+        answering.end();
         looking.shutdownNow();
         if (!looking.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS) || !planned) {
             LOG.warn("A plan was still being made when the program ended; it is made again at the next start");
@@ -154,7 +148,7 @@ public class Seasons {
      * @param answered is told the answer, in sentences, on another thread
      */
     public void ask(UUID homestead, Question question, Consumer<List<String>> answered) {
-        inBackground(
+        answering.begin(
                 homestead,
                 (planned, stop) ->
                         Answers.to(question, planned.season(), Optional.ofNullable(earlier.get(homestead)), stop),
@@ -164,7 +158,7 @@ public class Seasons {
 
     /** Sets the plan as it is shown side by side with another, as a question is answered. */
     public void compare(UUID homestead, Against against, Consumer<Compared> answered) {
-        inBackground(
+        answering.begin(
                 homestead,
                 (planned, stop) -> compared(homestead, against, planned.season(), stop),
                 Compared.Nothing::new,
@@ -173,7 +167,7 @@ public class Seasons {
 
     /** Finds what more power would bring the plan as it is shown, as a question is answered. */
     public void morePower(UUID homestead, Consumer<MorePower> answered) {
-        inBackground(
+        answering.begin(
                 homestead,
                 (planned, stop) -> MorePowerFinder.find(planned.homestead(), planned.season(), stop),
                 MorePower.Nothing::new,
@@ -194,11 +188,11 @@ public class Seasons {
             case Against.Limited limited ->
                 states.get(id) instanceof SeasonState.Planned shown
                         ? Comparing.withLimit(shown.homestead(), now, limited.limit(), stop)
-                        : new Compared.Nothing(NOT_YET);
+                        : new Compared.Nothing(Answering.NOT_YET);
             case Against.OtherStyle other ->
                 states.get(id) instanceof SeasonState.Planned shown
                         ? Comparing.withStyle(shown.homestead(), now, other.style(), formerBefore(id), stop)
-                        : new Compared.Nothing(NOT_YET);
+                        : new Compared.Nothing(Answering.NOT_YET);
         };
     }
 
@@ -214,34 +208,6 @@ public class Seasons {
 
     private List<Former> formerBefore(UUID id) {
         return reportBefore(id).map(Seasons::former).orElse(List.of());
-    }
-
-    private <T> void inBackground(
-            UUID homestead,
-            BiFunction<PlannedHomestead, Stop, T> work,
-            Function<String, T> otherwise,
-            Consumer<T> answered) {
-        Stop stop = new Stop();
-        Stop before = asked.put(homestead, stop);
-        if (before != null) {
-            before.stop();
-        }
-        answering.execute(() -> answered.accept(answer(homestead, work, otherwise, stop)));
-    }
-
-    private <T> T answer(
-            UUID homestead, BiFunction<PlannedHomestead, Stop, T> work, Function<String, T> otherwise, Stop stop) {
-        PlannedHomestead planned = latest.get(homestead);
-        if (planned == null) {
-            return otherwise.apply(NOT_YET);
-        }
-        try {
-            T answer = work.apply(planned, stop);
-            return stop.isStopped() ? otherwise.apply("Another question came before the answer. Ask again.") : answer;
-        } catch (RuntimeException e) {
-            LOG.error("A question about the plan of homestead {} was not answered", homestead, e);
-            return otherwise.apply("No answer could be found by a mistake of the program. The plan itself is safe.");
-        }
     }
 
     /** Begins a new plan in the background. */

@@ -16,15 +16,13 @@ final class LaneBound {
     private static final long MOST_LOOKS = 20_000_000;
     private static final long LOOKS_PER_WORK = 40_000_000;
     private static final int MOST_PARTS_PER_WORK = 60;
-    private static final long QUARTERS = 4;
 
     private final Model model;
     private final Windows windows;
     private final Stop stop;
     private final int[] open;
     private final boolean[][] wanted;
-    private final CrewHours hours;
-    private final long[] energy;
+    private final Overload overload;
 
     /** For each set of open subprojects the earliest site day on which it can be finished. */
     private final int[] last;
@@ -40,9 +38,7 @@ final class LaneBound {
         this.windows = windows;
         open = openLanes();
         wanted = new boolean[1 << open.length][];
-        hours = new CrewHours(model);
-        energy = new long[model.dayCount() + 1];
-        addUp();
+        overload = new Overload(model);
         last = new int[1 << open.length];
         Arrays.fill(last, -1);
         least = new int[model.laneIndex.size()];
@@ -73,12 +69,6 @@ final class LaneBound {
     private long looks() {
         long pairs = (long) model.stageCount * model.stageCount / 2;
         return 1 + (long) model.dayCount() * model.dayCount() + pairs + 10 * model.linkCount();
-    }
-
-    private void addUp() {
-        for (int d = 0; d < model.dayCount(); d++) {
-            energy[d + 1] = energy[d] + model.broughtWattHours[d];
-        }
     }
 
     /** Stages of the subprojects of a set and all that come before them. */
@@ -209,86 +199,7 @@ final class LaneBound {
         // others count as well where they have a deadline of their own
         boolean others = !Arrays.equals(deadlines, noDeadlines());
         boolean[] counts = others ? wanted(last.length - 1) : wanted(set);
-        for (int c = 0; c < hours.sizes(); c++) {
-            if (overloaded(tight, counts, c)) {
-                return true;
-            }
-        }
-        return overloadedInEnergy(tight, counts);
-    }
-
-    private int first(Windows tight, int s) {
-        return model.dayFrom(tight.earliestEpoch(s));
-    }
-
-    private boolean overloaded(Windows tight, boolean[] counts, int crew) {
-        long[][] work = new long[model.dayCount()][];
-        for (int s = 0; s < model.stageCount; s++) {
-            if (counts[s] && !model.stage(s).finished() && model.stage(s).crew() >= hours.crew(crew)) {
-                add(
-                        work,
-                        first(tight, s),
-                        tight.latestFinishDay(s),
-                        model.stage(s).labourQuarters());
-            }
-        }
-        return exceeds(work, (from, to) -> hours.before(crew, to + 1) - hours.before(crew, from));
-    }
-
-    private boolean overloadedInEnergy(Windows tight, boolean[] counts) {
-        long[][] work = new long[model.dayCount()][];
-        boolean any = false;
-        for (int s = 0; s < model.stageCount; s++) {
-            long each = model.stage(s).wattHoursPerHour();
-            if (counts[s] && !model.stage(s).finished() && each > 0) {
-                add(
-                        work,
-                        first(tight, s),
-                        tight.latestFinishDay(s),
-                        each * model.stage(s).labourQuarters());
-                any = true;
-            }
-        }
-        long full = model.usableWattHours;
-        return any
-                && exceeds(
-                        work,
-                        (from, to) -> QUARTERS
-                                * (energy[to + 1]
-                                        - energy[from]
-                                        + full * (model.tripOfDay[to] - model.tripOfDay[from] + 1)));
-    }
-
-    private void add(long[][] work, int first, int last, long amount) {
-        if (work[first] == null) {
-            work[first] = new long[model.dayCount()];
-        }
-        work[first][last] += amount;
-    }
-
-    private interface Room {
-        long between(int from, int to);
-    }
-
-    /** Whether what must begin on or after some day and end by another is more than the days between hold. */
-    private boolean exceeds(long[][] work, Room room) {
-        long[] byEnd = new long[model.dayCount()];
-        for (int from = work.length - 1; from >= 0; from--) {
-            if (work[from] == null) {
-                continue;
-            }
-            for (int d = from; d < byEnd.length; d++) {
-                byEnd[d] += work[from][d];
-            }
-            long sum = 0;
-            for (int to = from; to < byEnd.length; to++) {
-                sum += byEnd[to];
-                if (byEnd[to] > 0 && sum > room.between(from, to)) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return overload.in(tight, counts);
     }
 
     /** What is known of every plan of at most this sum; null when there is none. */
