@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.measure.Cash;
-import org.firmset.measure.UnitsFault;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.spend.table.Numbers;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -54,7 +54,7 @@ final class MonthLimitPanel extends Div {
     }
 
     private void ask() {
-        Optional<Money> most = read();
+        Optional<Money> most = read(amount.getValue(), currency);
         amount.setInvalid(most.isEmpty());
         amount.setErrorMessage("Write an amount of zero or more, such as 900 " + currency);
         most.ifPresent(m -> {
@@ -66,17 +66,12 @@ final class MonthLimitPanel extends Div {
         });
     }
 
-    private Optional<Money> read() {
-        String text = amount.getValue().strip().replace(",", "");
-        try {
-            Money read = Cash.parse(text.matches("[\\d.]+") ? text + " " + currency : text);
-            boolean usable =
-                    !read.isNegative() && read.getCurrency().getCurrencyCode().equals(currency);
-            return usable ? Optional.of(read) : Optional.empty();
-        } catch (UnitsFault e) {
-            // the field says what to write
-            return Optional.empty();
-        }
+    static Optional<Money> read(String typed, String currency) {
+        // three digits behind a comma are no cents
+        String text = typed.replaceAll(",(?=\\d{3}(?!\\d))", "");
+        return Numbers.typed(text, currency)
+                .filter(n -> n.signum() >= 0 && n.stripTrailingZeros().scale() <= 2)
+                .map(n -> Cash.of(n, currency));
     }
 
     private void show(Compared found) {
