@@ -38,6 +38,11 @@ public final class Numbers {
                 .flatMap(mark -> numbers.read(text.strip(), mark));
     }
 
+    /** As it is read back by itself: never with three decimals, which could be read as thousands. */
+    public static String written(BigDecimal number) {
+        return (number.scale() == 3 ? number.setScale(4) : number).toPlainString();
+    }
+
     String currency() {
         return code;
     }
