@@ -9,7 +9,6 @@ import com.vaadin.flow.component.textfield.TextField;
 import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.SpendingLimit;
-import org.firmset.measure.Cash;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
 import org.firmset.season.SeasonReport;
@@ -54,7 +53,7 @@ final class MonthLimitPanel extends Div {
     }
 
     private void ask() {
-        Optional<Money> most = read(amount.getValue(), currency);
+        Optional<Money> most = Numbers.amount(amount.getValue(), currency);
         amount.setInvalid(most.isEmpty());
         amount.setErrorMessage("Write an amount of zero or more, such as 900 " + currency);
         most.ifPresent(m -> {
@@ -64,14 +63,6 @@ final class MonthLimitPanel extends Div {
             SpendingLimit limit = new SpendingLimit(m, Boolean.TRUE.equals(firm.getValue()));
             seasons.compare(homestead, new Against.Limited(limit), found -> Listener.tell(ui, () -> show(found)));
         });
-    }
-
-    static Optional<Money> read(String typed, String currency) {
-        // three digits behind a comma are no cents
-        String text = typed.replaceAll(",(?=\\d{3}(?!\\d))", "");
-        return Numbers.typed(text, currency)
-                .filter(n -> n.signum() >= 0 && n.stripTrailingZeros().scale() <= 2)
-                .map(n -> Cash.of(n, currency));
     }
 
     private void show(Compared found) {
