@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.file.Reading;
@@ -69,7 +70,7 @@ final class SpendCommand {
         Effort effort = options.value("proof").map(PlanCommand::effort).orElse(Effort.THOROUGH);
         Optional<BigDecimal> rise = options.value("rise").map(SpendCommand::percent);
         Optional<SpendingLimit> limit = options.value("a-month").map(text -> limit(text, homestead, firm));
-        Optional<Baseline> against = options.value("against").map(SpendCommand::budget);
+        Optional<Baseline> against = options.value("against").map(file -> budget(file, homestead.currency()));
         List<Receipt> receipts = new ArrayList<>();
         if (options.value("receipts").isPresent()
                 && !read(Path.of(options.value("receipts").get()), homestead, receipts)) {
@@ -112,6 +113,19 @@ final class SpendCommand {
             throw new NotUnderstood("the file " + file + " cannot be written; is the folder there?");
         }
         return Commands.DONE;
+    }
+
+    private static Baseline budget(String file, String currency) {
+        Baseline budget = budget(file);
+        boolean fits = Stream.concat(
+                        budget.items().stream().map(Baseline.Item::amount),
+                        budget.reserves().stream().map(Baseline.Reserve::amount))
+                .map(amount -> amount.getCurrency().getCurrencyCode())
+                .allMatch(currency::equals);
+        if (!fits || !budget.currency().equals(currency)) {
+            throw new NotUnderstood("the budget " + file + " is not all in " + currency + ", the homestead's currency");
+        }
+        return budget;
     }
 
     private static Baseline budget(String file) {

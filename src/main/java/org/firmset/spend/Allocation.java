@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
 
 /**
@@ -21,9 +22,15 @@ import org.javamoney.moneta.Money;
 public final class Allocation {
     private Allocation() {}
 
-    /** {@link #split(Money, int, List)} with the digits the currency usually has (2 for USD, 0 for JPY). */
+    /**
+     * {@link #split(Money, int, List)} with the digits the currency usually has (2 for USD, 0 for JPY), but to the
+     * hundredth, to which all amounts are kept, when its coin is smaller or the whole has parts of a coin: taxes and plans
+     * come to hundredths of a yen, too.
+     */
     public static List<Money> split(Money whole, List<BigDecimal> weights) {
-        return split(whole, whole.getCurrency().getDefaultFractionDigits(), weights);
+        int usual = whole.getCurrency().getDefaultFractionDigits();
+        int written = Cash.amountOf(whole).stripTrailingZeros().scale();
+        return split(whole, usual < 0 || written > usual ? 2 : Math.min(usual, 2), weights);
     }
 
     /**

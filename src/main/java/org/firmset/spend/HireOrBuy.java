@@ -18,6 +18,8 @@ import org.javamoney.moneta.Money;
  * @param uses each time it would be hired, at least one
  */
 public record HireOrBuy(Money price, Money resale, Money keep, Money hireADay, Money fetch, List<Use> uses) {
+    private static final BigDecimal BEYOND_COUNTING = BigDecimal.valueOf(1_000_000_000);
+
     public HireOrBuy {
         uses = List.copyOf(uses);
         if (uses.isEmpty()) {
@@ -61,7 +63,7 @@ public record HireOrBuy(Money price, Money resale, Money keep, Money hireADay, M
         return buying().subtract(hiring()).abs();
     }
 
-    /** Uses of the same average length from which buying is cheaper; empty when upkeep alone costs more than hire. */
+    /** Uses of the same average length from which buying is cheaper; empty when upkeep costs more than hire or as good as. */
     public Optional<Integer> buyFromUses() {
         BigDecimal count = BigDecimal.valueOf(uses.size());
         BigDecimal savedEach =
@@ -70,7 +72,8 @@ public record HireOrBuy(Money price, Money resale, Money keep, Money hireADay, M
             return Optional.empty();
         }
         BigDecimal net = Cash.amountOf(price.subtract(resale)).max(BigDecimal.ZERO);
-        return Optional.of(net.divide(savedEach, 0, RoundingMode.FLOOR).intValueExact() + 1);
+        BigDecimal before = net.divide(savedEach, 0, RoundingMode.FLOOR);
+        return before.compareTo(BEYOND_COUNTING) < 0 ? Optional.of(before.intValueExact() + 1) : Optional.empty();
     }
 
     /** What each use bears of the better of the two, by its days. */

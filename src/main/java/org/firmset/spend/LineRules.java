@@ -1,14 +1,19 @@
 package org.firmset.spend;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.firmset.homestead.file.Fault;
 import org.firmset.measure.Cash;
 
 /** What must hold for one line of a receipt. */
 record LineRules(Keys keys, ReceiptState state, String place, List<Fault> faults) {
+    /** Little enough that packs of all receipts can be added up. */
+    private static final BigDecimal MOST_PACKS = BigDecimal.valueOf(1_000_000);
+
     private static final String OTHER_RECEIPT = "Turn its sign, or write what went back as a return of its own";
 
     void check(ReceiptLine line) {
+        ReceiptRules.checkText(line.text(), place + "/text", faults);
         if (line.text().isEmpty()) {
             refuse("/text", "", "says nothing", "Write what was bought");
         }
@@ -37,6 +42,13 @@ record LineRules(Keys keys, ReceiptState state, String place, List<Fault> faults
             refuse("/quantity", line.quantity().toPlainString(), "is no quantity", "Write 1 when there is none");
         } else if (quantity < 0 != back) {
             refuse("/quantity", line.quantity().toPlainString(), sign(back), OTHER_RECEIPT);
+        }
+        if (line.quantity().abs().compareTo(MOST_PACKS) > 0) {
+            refuse(
+                    "/quantity",
+                    line.quantity().toPlainString(),
+                    "is more than " + MOST_PACKS,
+                    "Look for a number that was run together");
         }
         if (back ? line.amount().isPositive() : line.amount().isNegative()) {
             refuse("/amount", Cash.text(line.amount()), sign(back), OTHER_RECEIPT);

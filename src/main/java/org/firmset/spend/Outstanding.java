@@ -59,7 +59,7 @@ public record Outstanding(List<ToBuy> toBuy, List<String> unpriced) {
                 .filter(r -> r.state() == ReceiptState.ORDERED)
                 .flatMap(r -> r.lines().stream())
                 .forEach(line -> {
-                    if (line.material() != null) {
+                    if (line.isPacks() && line.material() != null) {
                         int packs =
                                 line.quantity().setScale(0, RoundingMode.FLOOR).intValueExact();
                         there.merge(line.material(), packs, Integer::sum);

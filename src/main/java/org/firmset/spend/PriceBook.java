@@ -88,7 +88,7 @@ public record PriceBook(List<Quote> quotes) {
         List<Quote> told = new ArrayList<>();
         if (receipt.state() != ReceiptState.RETURNED) {
             for (ReceiptLine line : receipt.lines()) {
-                if (line.material() != null && line.unitPrice() != null) {
+                if (line.isPacks() && line.material() != null && line.unitPrice() != null) {
                     told.add(new Quote(receipt.supplier(), line.material(), line.unitPrice(), receipt.date()));
                 }
             }

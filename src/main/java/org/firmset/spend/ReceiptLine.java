@@ -29,4 +29,9 @@ public record ReceiptLine(
         quantity = Measured.normal(quantity);
         shares = List.copyOf(shares);
     }
+
+    /** Whether it is packs of a material. A tool, a fee or a refundable deposit that names one is no pack of it. */
+    public boolean isPacks() {
+        return kind == LineKind.MATERIAL && material != null;
+    }
 }

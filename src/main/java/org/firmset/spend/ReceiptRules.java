@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.firmset.homestead.file.Fault;
+import org.firmset.homestead.part.Scalars;
 import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
 
 /** What must hold for a receipt before anything is added up from it. Thread-safe. */
 public final class ReceiptRules {
     private static final BigDecimal MOST = BigDecimal.valueOf(999_999_999);
+    /** Characters; tables bring no longer ones back. */
+    private static final int LONGEST_TEXT = 500;
 
     private final Keys keys;
     private final String currency;
@@ -29,6 +32,9 @@ public final class ReceiptRules {
         if (!sameCurrency(receipt, place, faults)) {
             return faults;
         }
+        checkDate(receipt, place, faults);
+        checkText(receipt.key(), place + "/key", faults);
+        checkText(receipt.supplier(), place + "/supplier", faults);
         if (receipt.supplier().isEmpty()) {
             faults.add(new Fault(place + "/supplier", "", "names nobody", "Write who sold it, or 'unknown'"));
         }
@@ -45,6 +51,26 @@ public final class ReceiptRules {
         checkTotal(receipt, place, faults);
         checkDeposit(receipt, place, faults);
         return faults;
+    }
+
+    /** Within what a homestead file may name, as a kept budget names these days too. */
+    private static void checkDate(Receipt receipt, String place, List<Fault> faults) {
+        if (receipt.date().isBefore(Scalars.FIRST_DATE) || receipt.date().isAfter(Scalars.LAST_DATE)) {
+            faults.add(new Fault(
+                    place + "/date",
+                    receipt.date().toString(),
+                    "is not between " + Scalars.FIRST_DATE + " and " + Scalars.LAST_DATE,
+                    "Look at its year"));
+        }
+    }
+
+    static void checkText(String text, String place, List<Fault> faults) {
+        if (text.length() > LONGEST_TEXT) {
+            faults.add(new Fault(place, text, "is longer than " + LONGEST_TEXT + " characters", "Shorten it"));
+        }
+        if (text.indexOf('\0') >= 0) {
+            faults.add(new Fault(place, text, "holds a sign that is no text", "Type it anew"));
+        }
     }
 
     private boolean sameCurrency(Receipt receipt, String place, List<Fault> faults) {

@@ -150,6 +150,9 @@ class CommandsTest {
     void whatIsNoBudgetOrNoReceiptIsRefused(@TempDir Path folder) throws IOException {
         assertThat(run("spend", SMALL, "--against", SMALL)).isEqualTo(2);
         assertThat(complained()).contains("is no budget");
+        assertThat(run("spend", SMALL, "--date", "2027-03-01", "--against", FIRST_BUDGET))
+                .isEqualTo(2);
+        assertThat(complained()).contains("is not all in EUR, the homestead's currency");
         Path table = Files.writeString(folder.resolve("r.csv"), "Date,Supplier,Amount\n2027-13-01,Yard,1.00\n");
         assertThat(run("spend", SMALL, "--receipts", table.toString(), "--date", "2027-03-01"))
                 .isEqualTo(1);

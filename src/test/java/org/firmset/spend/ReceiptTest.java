@@ -143,6 +143,55 @@ class ReceiptTest {
             assertThat(lines(euros)).contains("[1.00 EUR] is not in the homestead's currency");
         }
 
+        /** Limits of the homestead file: a kept budget names the days of receipts and must be read again. */
+        @Test
+        void days_that_cannot_be_meant() {
+            Receipt receipt = receipt(ReceiptState.PAID, "0", "0", "0", null, BARS);
+            assertThat(lines(receipt.withDate(LocalDate.of(206, 10, 1))))
+                    .contains("/date [0206-10-01] is not between 1990-01-01 and 2199-12-31");
+            assertThat(lines(receipt.withDate(LocalDate.of(20226, 10, 1)))).contains("/date [+20226-10-01] is not");
+            assertThat(lines(receipt.withDate(LocalDate.of(1990, 1, 1)))).isEmpty();
+            assertThat(lines(receipt.withDate(LocalDate.of(2199, 12, 31)))).isEmpty();
+        }
+
+        /** Packs are added up as whole numbers. */
+        @Test
+        void quantities_that_were_run_together() {
+            assertThat(lines(line("1000001", null, "5.00"))).contains("/quantity [1000001] is more than 1000000");
+            assertThat(lines(line("1000000", null, "5.00"))).isEmpty();
+        }
+
+        /** A table that is written must come back. */
+        @Test
+        void texts_that_a_table_could_not_bring_back() {
+            String longest = "x".repeat(500);
+            assertThat(lines(named(longest, longest))).isEmpty();
+            assertThat(lines(named(longest + "y", "Spade")))
+                    .contains("/supplier")
+                    .contains("is longer than 500");
+            assertThat(lines(named("Yard", longest + "y")))
+                    .contains("/lines/0/text")
+                    .contains("is longer than 500");
+            assertThat(lines(named("Yard\0", "Spade"))).contains("/supplier").contains("holds a sign that is no text");
+        }
+
+        private static Receipt named(String supplier, String text) {
+            Receipt receipt = receipt(ReceiptState.PAID, "0", "0", "0", null, BARS);
+            ReceiptLine line = new ReceiptLine(
+                    LineKind.OTHER, text, null, BigDecimal.ONE, null, Cash.parse("1.00 USD"), List.of());
+            return new Receipt(
+                    receipt.key(),
+                    receipt.date(),
+                    supplier,
+                    receipt.state(),
+                    List.of(line),
+                    receipt.tax(),
+                    receipt.discount(),
+                    receipt.deposit(),
+                    null,
+                    null);
+        }
+
         @Test
         void no_lines_and_no_supplier() {
             Receipt receipt = new Receipt(

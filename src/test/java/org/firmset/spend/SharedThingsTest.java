@@ -110,6 +110,17 @@ class SharedThingsTest {
             assertThatThrownBy(() -> choice("1.00", "0.00", "1.00")).hasMessageContaining("uses []");
         }
 
+        @Test
+        void uses_beyond_counting_never_pay() {
+            // three hires for 100.01 in all, upkeep of 33.33: a third of a cent saved each
+            HireOrBuy choice = new HireOrBuy(
+                    usd("9000000.00"), usd("0.00"), usd("33.33"), usd("0.00"), usd("33.34"), uses(1, 1, 1));
+            assertThat(choice.buyFromUses()).hasValue(900_000_001);
+            HireOrBuy dearer = new HireOrBuy(
+                    usd("900000000.00"), usd("0.00"), usd("33.33"), usd("0.00"), usd("33.34"), uses(1, 1, 1));
+            assertThat(dearer.buyFromUses()).isEmpty();
+        }
+
         private HireOrBuy choice(String price, String resale, String day, int... days) {
             return new HireOrBuy(usd(price), usd(resale), usd("10.00"), usd(day), usd("20.00"), uses(days));
         }

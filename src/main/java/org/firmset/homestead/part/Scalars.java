@@ -68,8 +68,8 @@ public final class Scalars {
     /** Enough in any currency, and little enough that sums of prices stay exact. */
     private static final BigDecimal MOST_MONEY = new BigDecimal("10000000000");
 
-    private static final LocalDate FIRST_DATE = LocalDate.of(1990, 1, 1);
-    private static final LocalDate LAST_DATE = LocalDate.of(2199, 12, 31);
+    public static final LocalDate FIRST_DATE = LocalDate.of(1990, 1, 1);
+    public static final LocalDate LAST_DATE = LocalDate.of(2199, 12, 31);
 
     private Scalars() {}
 

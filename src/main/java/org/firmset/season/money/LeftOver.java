@@ -1,5 +1,6 @@
 package org.firmset.season.money;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.StockLot;
-import org.firmset.measure.Cash;
 import org.firmset.season.PlannedSeason;
 import org.firmset.season.SeasonSupplies;
 import org.firmset.season.SuppliesWriter;
+import org.firmset.spend.Allocation;
 import org.firmset.spend.Lots;
 import org.javamoney.moneta.Money;
 
@@ -87,7 +88,7 @@ public record LeftOver(
         return stories;
     }
 
-    /** Whole packs by material; what went back is taken out of the lot that was bought last before. */
+    /** Whole packs by material; what went back is taken out of the lots that were bought last before. */
     private static Map<String, List<Lots.Lot>> bought(Books books) {
         Map<String, List<Lots.Lot>> lots = new LinkedHashMap<>();
         for (Purchases.Packs some : books.purchases().packs()) {
@@ -100,12 +101,27 @@ public record LeftOver(
     private static void change(List<Lots.Lot> lots, LocalDate date, int packs, Money cost) {
         if (packs > 0) {
             lots.add(new Lots.Lot(date, packs, cost));
-        } else if (!lots.isEmpty()) {
+        } else {
+            giveBack(lots, -packs, cost);
+        }
+    }
+
+    /** The refund goes over the packs alike; what is left of a lot carries no less than nothing. */
+    private static void giveBack(List<Lots.Lot> lots, int packs, Money refund) {
+        int back = packs;
+        Money open = refund;
+        while (back > 0 && !lots.isEmpty()) {
             Lots.Lot last = lots.removeLast();
-            if (last.packs() + packs > 0 && Cash.cents(last.cost().add(cost)) >= 0) {
+            int taken = Math.min(back, last.packs());
+            List<Money> parts =
+                    Allocation.split(open, List.of(BigDecimal.valueOf(taken), BigDecimal.valueOf(back - taken)));
+            if (taken < last.packs()) {
+                Money left = last.cost().add(parts.getFirst());
                 lots.add(new Lots.Lot(
-                        last.since(), last.packs() + packs, last.cost().add(cost)));
+                        last.since(), last.packs() - taken, left.isNegative() ? left.subtract(left) : left));
             }
+            back -= taken;
+            open = parts.getLast();
         }
     }
 }

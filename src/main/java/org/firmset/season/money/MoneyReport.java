@@ -111,7 +111,8 @@ public record MoneyReport(
             Money rest = restOf(order);
             LocalDate due = brought.stream()
                     .filter(b -> b.onOrder()
-                            && order.lines().stream().anyMatch(l -> b.material().equals(l.material())))
+                            && order.lines().stream()
+                                    .anyMatch(l -> l.isPacks() && b.material().equals(l.material())))
                     .map(Brought::run)
                     .map(Run::date)
                     .findFirst()

@@ -131,10 +131,17 @@ public final class MoneyWords {
         return show(row.lowest()) + " to " + show(row.highest());
     }
 
-    /** Keys of the subprojects as their owners list them; null last, when there is money that nobody bears yet. */
+    /**
+     * Keys of the subprojects as their owners list them, then those that are gone and still stand on receipts; null last,
+     * when there is money that nobody bears yet.
+     */
     public List<@Nullable String> bearers() {
         List<@Nullable String> keys = new ArrayList<>();
         report.homestead().subprojects().forEach(s -> keys.add(s.key()));
+        report.forecast().bySubproject().keySet().stream()
+                .filter(key -> !keys.contains(key))
+                .toList()
+                .forEach(keys::add);
         if (report.forecast().rows().stream().anyMatch(r -> r.of().subproject() == null)) {
             keys.add(null);
         }

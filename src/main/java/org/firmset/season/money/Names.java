@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 final class Names {
     static final String NOBODY = "Nobody yet";
     static final String AS_A_WHOLE = "As a whole";
+    /** Behind the key of what was removed from the homestead and stays on receipts and in kept budgets. */
+    private static final String GONE = " (no longer there)";
 
     private final Map<String, String> subprojects = new HashMap<>();
     private final Map<String, String> stages = new HashMap<>();
@@ -23,11 +25,11 @@ final class Names {
     }
 
     String subproject(@Nullable String key) {
-        return key == null ? NOBODY : subprojects.getOrDefault(key, key);
+        return key == null ? NOBODY : subprojects.getOrDefault(key, key + GONE);
     }
 
     String stage(@Nullable String key) {
-        return key == null ? AS_A_WHOLE : stages.getOrDefault(key, key);
+        return key == null ? AS_A_WHOLE : stages.getOrDefault(key, key + GONE);
     }
 
     String material(String key) {

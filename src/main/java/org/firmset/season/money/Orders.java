@@ -20,7 +20,7 @@ final class Orders {
         this.orders = orders;
         for (Receipt order : orders) {
             order.lines().forEach(line -> {
-                if (line.material() != null) {
+                if (line.isPacks() && line.material() != null) {
                     int count = line.quantity().setScale(0, RoundingMode.FLOOR).intValueExact();
                     packs.merge(line.material(), count, Integer::sum);
                 } else if (line.kind() == LineKind.FEE) {

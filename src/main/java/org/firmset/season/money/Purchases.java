@@ -92,7 +92,7 @@ public record Purchases(
             Receipt receipt = apart.receipt();
             for (int i = 0; i < receipt.lines().size(); i++) {
                 ReceiptLine line = receipt.lines().get(i);
-                int whole = line.material() == null ? 0 : whole(line.quantity());
+                int whole = line.isPacks() ? whole(line.quantity()) : 0;
                 if (line.material() != null && whole != 0) {
                     packs.add(new Packs(
                             line.material(),

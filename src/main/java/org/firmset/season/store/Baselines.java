@@ -24,15 +24,17 @@ public class Baselines {
         this.clock = clock;
     }
 
+    /**
+     * @throws IllegalArgumentException when it could not be read again, and is not kept: it would be in the way of all
+     *     others for good
+     */
     @Transactional
     public KeptBaseline keep(UUID homestead, Baseline budget) {
         UUID id = UUID.randomUUID();
-        entities.persist(new BaselineRow(
-                id,
-                homestead,
-                budget.on(),
-                clock.instant().truncatedTo(ChronoUnit.MICROS),
-                RecordJson.write(MoneyReport.BUDGET, budget, UnitSystem.METRIC)));
+        String document = RecordJson.write(MoneyReport.BUDGET, budget, UnitSystem.METRIC);
+        read(document);
+        entities.persist(
+                new BaselineRow(id, homestead, budget.on(), clock.instant().truncatedTo(ChronoUnit.MICROS), document));
         return new KeptBaseline(id, budget);
     }
 
@@ -61,9 +63,10 @@ public class Baselines {
     }
 
     private static KeptBaseline kept(BaselineRow row) {
-        return new KeptBaseline(
-                row.id(),
-                RecordJson.read(
-                        MoneyReport.BUDGET, Baseline.class, row.document().getBytes(StandardCharsets.UTF_8)));
+        return new KeptBaseline(row.id(), read(row.document()));
+    }
+
+    private static Baseline read(String document) {
+        return RecordJson.read(MoneyReport.BUDGET, Baseline.class, document.getBytes(StandardCharsets.UTF_8));
     }
 }

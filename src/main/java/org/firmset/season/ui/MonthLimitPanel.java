@@ -9,13 +9,12 @@ import com.vaadin.flow.component.textfield.TextField;
 import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.SpendingLimit;
-import org.firmset.measure.Cash;
-import org.firmset.measure.UnitsFault;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.spend.table.Numbers;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -54,7 +53,7 @@ final class MonthLimitPanel extends Div {
     }
 
     private void ask() {
-        Optional<Money> most = read();
+        Optional<Money> most = Numbers.amount(amount.getValue(), currency);
         amount.setInvalid(most.isEmpty());
         amount.setErrorMessage("Write an amount of zero or more, such as 900 " + currency);
         most.ifPresent(m -> {
@@ -64,19 +63,6 @@ final class MonthLimitPanel extends Div {
             SpendingLimit limit = new SpendingLimit(m, Boolean.TRUE.equals(firm.getValue()));
             seasons.compare(homestead, new Against.Limited(limit), found -> Listener.tell(ui, () -> show(found)));
         });
-    }
-
-    private Optional<Money> read() {
-        String text = amount.getValue().strip().replace(",", "");
-        try {
-            Money read = Cash.parse(text.matches("[\\d.]+") ? text + " " + currency : text);
-            boolean usable =
-                    !read.isNegative() && read.getCurrency().getCurrencyCode().equals(currency);
-            return usable ? Optional.of(read) : Optional.empty();
-        } catch (UnitsFault e) {
-            // the field says what to write
-            return Optional.empty();
-        }
     }
 
     private void show(Compared found) {

@@ -17,6 +17,7 @@ import org.firmset.measure.Cash;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MoneyWords.Standing;
+import org.firmset.spend.Forecast;
 import org.javamoney.moneta.Money;
 
 /** A subproject at a glance, or all of them: a bar of what is spent, committed and still to pay, beside what may be spent. */
@@ -38,25 +39,32 @@ final class StandingCard extends Section {
     /** All of them, the whole first; their bars have one scale among them, that of the whole has its own. */
     static Div cards(MoneyReport money) {
         MoneyWords words = new MoneyWords(money);
-        StandingCard whole = new StandingCard(words.together(), money, scale(List.of(words.together())));
+        StandingCard whole =
+                new StandingCard(words.together(), money, scale(List.of(words.together()), money.currency()));
         whole.addClassName("fs-glance-whole");
         Div cards = new Div(whole);
-        Money scale = scale(words.standings());
+        Money scale = scale(words.standings(), money.currency());
         words.standings().forEach(s -> cards.add(new StandingCard(s, money, scale)));
         cards.addClassName("fs-glances");
         return cards;
     }
 
     /** What a bar of full length is worth; more than nothing. */
-    private static Money scale(List<Standing> standings) {
+    private static Money scale(List<Standing> standings, String currency) {
         return standings.stream()
                 .flatMap(s -> Stream.of(
-                        s.row().expected(),
+                        length(s.row()),
                         Objects.requireNonNullElse(s.allowed(), s.row().spent())))
                 .max(Comparator.naturalOrder())
                 .filter(Money::isPositive)
-                .orElse(Cash.ofCents(
-                        1, standings.getFirst().row().spent().getCurrency().getCurrencyCode()));
+                .orElse(Cash.ofCents(1, currency));
+    }
+
+    /** What its bar is worth: what came back of a return may be more than was spent, and takes nothing off the bar. */
+    private static Money length(Forecast.Row row) {
+        return Stream.of(row.spent(), row.committed(), row.toBuy())
+                .filter(Money::isPositive)
+                .reduce(row.spent().subtract(row.spent()), Money::add);
     }
 
     private String sentence() {
@@ -92,7 +100,6 @@ final class StandingCard extends Section {
     private static Span part(String className, Money amount, Money scale) {
         Span part = new Span();
         part.addClassName(className);
-        // what came back of a return may be more than was spent
         part.getStyle().set("width", amount.isNegative() ? "0" : percent(amount, scale));
         return part;
     }

@@ -24,6 +24,7 @@ import org.firmset.spend.ReceiptRules;
 import org.firmset.spend.table.ColumnMatch;
 import org.firmset.spend.table.KnownReceipt;
 import org.firmset.spend.table.Ledger;
+import org.hibernate.exception.ConstraintViolationException;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 
@@ -64,6 +65,8 @@ public class ReceiptBook {
 
     /** Receipts of a homestead were added, changed or removed. */
     public record ReceiptsChanged(UUID homestead) {}
+
+    private static final int MOST_TRIES = 5;
 
     private final ReceiptRows rows;
     private final TakenTables tables;
@@ -108,7 +111,7 @@ public class ReceiptBook {
     public Outcome add(UUID homestead, Receipt receipt, List<KeptDocument> documents) {
         List<Fault> faults = faults(homestead, List.of(receipt), List.of());
         return faults.isEmpty()
-                ? attaching(() -> stored(homestead, rows.add(homestead, receipt, documents)))
+                ? attaching(() -> stored(homestead, withFreeKeys(() -> rows.add(homestead, receipt, documents))))
                 : new Outcome.Refused(faults);
     }
 
@@ -128,6 +131,19 @@ public class ReceiptBook {
         return attaching(() -> rows.replace(homestead, id, version, receipt, documents)
                 .map(kept -> stored(homestead, kept))
                 .orElseGet(Outcome.Outdated::new));
+    }
+
+    /** Somebody else who was adding may have taken a key that was free a moment ago: then all of it is done anew. */
+    private static <T> T withFreeKeys(Supplier<T> adding) {
+        for (int i = 1; true; i++) {
+            try {
+                return adding.get();
+            } catch (ConstraintViolationException e) {
+                if (i == MOST_TRIES) {
+                    throw e;
+                }
+            }
+        }
     }
 
     private static Outcome attaching(Supplier<Outcome> change) {
@@ -162,7 +178,10 @@ public class ReceiptBook {
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
-        tables.take(homestead, receipts, file);
+        withFreeKeys(() -> {
+            tables.take(homestead, receipts, file);
+            return file;
+        });
         events.publishEvent(new ReceiptsChanged(homestead));
         return new Outcome.Stored(List.of());
     }

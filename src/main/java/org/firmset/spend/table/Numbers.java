@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.firmset.homestead.file.Fault;
+import org.firmset.measure.Cash;
+import org.javamoney.moneta.Money;
 
 /**
  * Numbers as people and their programs write them: "$1,240.00", "1.240,00 EUR", "(12.40)", "12,40-".
@@ -15,6 +17,7 @@ import org.firmset.homestead.file.Fault;
 public final class Numbers {
     private static final int LONGEST = 40;
     private static final Pattern PLAIN = Pattern.compile("\\d{1,9}(?:\\.\\d{1,9})?|\\.\\d{1,9}");
+    private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
     private static final Pattern SPACED = Pattern.compile("(?<=\\d)[\\s\\u00a0\\u202f'\\u2019](?=\\d{3}(?!\\d))");
 
     private final String code;
@@ -36,6 +39,18 @@ public final class Numbers {
         return numbers.mark(List.of(new Cell(1, "", text.strip())), unclear)
                 .filter(mark -> unclear.isEmpty())
                 .flatMap(mark -> numbers.read(text.strip(), mark));
+    }
+
+    /** A sum of money of zero or more, to the hundredth, as somebody types it: three digits behind a comma are no cents. */
+    public static Optional<Money> amount(String text, String currency) {
+        return typed(THOUSANDS.matcher(text).replaceAll(""), currency)
+                .filter(n -> n.signum() >= 0 && n.stripTrailingZeros().scale() <= 2)
+                .map(n -> Cash.of(n, currency));
+    }
+
+    /** As it is read back by itself: never with three decimals, which could be read as thousands. */
+    public static String written(BigDecimal number) {
+        return (number.scale() == 3 ? number.setScale(4) : number).toPlainString();
     }
 
     String currency() {

@@ -2,7 +2,6 @@ package org.firmset.spend.table;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -87,7 +86,7 @@ public final class ReceiptExport {
                 line.kind().words(),
                 line.text(),
                 orEmpty(line.material()),
-                quantity(line.quantity().abs()),
+                Numbers.written(line.quantity().abs()),
                 amount(line.unitPrice()),
                 back ? "" : amount(line.amount()),
                 back ? amount(line.amount()) : ""));
@@ -110,10 +109,5 @@ public final class ReceiptExport {
 
     private static String amount(@Nullable Money money) {
         return money == null ? "" : Cash.amountOf(money).abs().toPlainString();
-    }
-
-    /** Never with three decimals, which could be read as thousands. */
-    private static String quantity(BigDecimal quantity) {
-        return (quantity.scale() == 3 ? quantity.setScale(4) : quantity).toPlainString();
     }
 }

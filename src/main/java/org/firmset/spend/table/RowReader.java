@@ -66,10 +66,12 @@ final class RowReader {
         boolean back = amount.isNegative() || state.equals(Optional.of(ReceiptState.RETURNED));
         String supplier = text(row, Role.SUPPLIER);
         String text = text(row, Role.TEXT);
+        String material = text(row, Role.MATERIAL);
         ReceiptLine what = new ReceiptLine(
-                worded(row, Role.KIND, LineKind.values()).orElse(LineKind.OTHER),
+                worded(row, Role.KIND, LineKind.values())
+                        .orElse(material.isEmpty() ? LineKind.OTHER : LineKind.MATERIAL),
                 text.isEmpty() ? supplier : text,
-                text(row, Role.MATERIAL).isEmpty() ? null : text(row, Role.MATERIAL),
+                material.isEmpty() ? null : material,
                 quantity(row, back),
                 money(row, Role.UNIT_PRICE).map(Money::abs).orElse(null),
                 amount,

@@ -29,9 +29,7 @@ final class AmountField extends TextField {
 
     /** What stands there, nothing said about what does not fit; empty for an empty field too. */
     Optional<Money> peek() {
-        return Numbers.typed(getValue(), currency)
-                .filter(n -> n.stripTrailingZeros().scale() <= 2 && n.signum() >= 0)
-                .map(n -> Cash.of(n, currency));
+        return Numbers.amount(getValue(), currency);
     }
 
     /** Whether it can be used; marks the field when not. */

@@ -48,7 +48,7 @@ final class LineFields extends Div {
         kind.setItems(LineKind.values());
         kind.setItemLabelGenerator(LineKind::words);
         kind.setValue(line == null ? LineKind.MATERIAL : line.kind());
-        quantity.setValue(line == null ? "1" : line.quantity().abs().toPlainString());
+        quantity.setValue(line == null ? "1" : Numbers.written(line.quantity().abs()));
         quantity.getElement().setAttribute("inputmode", "decimal");
         unitPrice = new AmountField("Price of one", currency, line == null ? null : line.unitPrice());
         unitPrice.addValueChangeListener(e -> work());

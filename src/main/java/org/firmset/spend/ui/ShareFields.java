@@ -46,7 +46,7 @@ final class ShareFields extends Div {
         bearer.setClearButtonVisible(true);
         bearer.setPlaceholder("not said yet");
         TextField weight = new TextField("Parts");
-        weight.setValue(share == null ? "1" : share.weight().toPlainString());
+        weight.setValue(share == null ? "1" : Numbers.written(share.weight()));
         weight.getElement().setAttribute("inputmode", "decimal");
         Button remove = new Button("Not for this");
         remove.addThemeVariants(ButtonVariant.TERTIARY, ButtonVariant.SMALL);

@@ -1,6 +1,7 @@
 package org.firmset.season.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
@@ -13,10 +14,13 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.firmset.measure.Cash;
+import org.firmset.season.store.Baselines;
+import org.firmset.spend.Baseline;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
@@ -35,6 +39,9 @@ class SpendPageTest extends DemoPages {
 
     @Autowired
     private ReceiptBook book;
+
+    @Autowired
+    private Baselines baselines;
 
     private UUID place;
 
@@ -159,6 +166,24 @@ class SpendPageTest extends DemoPages {
         book.remove(place, kept.id(), kept.version());
         until(() -> linksTo(WALL_FEE).isEmpty());
         assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
+    }
+
+    /** One budget that cannot be read would keep all others and the page from being shown. */
+    @Test
+    void aBudgetThatCouldNotBeReadAgainIsNotKept() {
+        Baseline.Item odd = new Baseline.Item(
+                "water",
+                null,
+                LineKind.FEE,
+                null,
+                BigDecimal.ZERO,
+                Cash.parse("1.00 USD"),
+                LocalDate.of(206, 10, 1),
+                null);
+        Baseline budget = new Baseline(seasons.today(), "USD", List.of(odd), List.of());
+        int before = baselines.all(place).size();
+        assertThatThrownBy(() -> baselines.keep(place, budget)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(baselines.all(place)).hasSize(before);
     }
 
     private NativeButton figure(String text) {

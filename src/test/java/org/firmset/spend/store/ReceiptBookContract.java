@@ -18,9 +18,11 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
@@ -292,20 +294,6 @@ abstract class ReceiptBookContract {
             assertThat(book.all(place)).containsExactly(winner);
         }
 
-        private List<Outcome> together(Callable<Outcome> one, Callable<Outcome> two) throws Exception {
-            CountDownLatch start = new CountDownLatch(1);
-            try (ExecutorService threads = Executors.newFixedThreadPool(2)) {
-                Function<Callable<Outcome>, Future<Outcome>> begin = work -> threads.submit(() -> {
-                    start.await();
-                    return work.call();
-                });
-                Future<Outcome> first = begin.apply(one);
-                Future<Outcome> second = begin.apply(two);
-                start.countDown();
-                return List.of(first.get(), second.get());
-            }
-        }
-
         @Test
         void keeps_the_keys_of_a_stage_and_a_subproject_that_are_gone() {
             Share gone = Share.all("moat", "moat-dig");
@@ -320,6 +308,120 @@ abstract class ReceiptBookContract {
             assertThat(stored(book.change(place, kept.id(), kept.version(), corrected, List.of()))
                             .receipt())
                     .isEqualTo(corrected);
+        }
+    }
+
+    private static List<Outcome> together(Callable<Outcome> one, Callable<Outcome> two) throws Exception {
+        CountDownLatch start = new CountDownLatch(1);
+        try (ExecutorService threads = Executors.newFixedThreadPool(2)) {
+            Function<Callable<Outcome>, Future<Outcome>> begin = work -> threads.submit(() -> {
+                start.await();
+                return work.call();
+            });
+            Future<Outcome> first = begin.apply(one);
+            Future<Outcome> second = begin.apply(two);
+            start.countDown();
+            return List.of(first.get(), second.get());
+        }
+    }
+
+    @Nested
+    class AtTheSameTime {
+        /** Two people enter what they bought on one day: forms give both receipts the same key. */
+        @Test
+        void two_new_receipts_of_one_key_are_both_kept() throws Exception {
+            for (int i = 0; i < 5; i++) {
+                together(
+                        () -> book.add(place, receipt("r-day", 100), List.of()),
+                        () -> book.add(place, receipt("r-day", 200), List.of()));
+            }
+            assertThat(all()).hasSize(10).extracting(Receipt::key).doesNotHaveDuplicates();
+        }
+
+        @Test
+        void a_table_and_a_receipt_of_the_same_key_are_both_kept() throws Exception {
+            List<Receipt> table = random.many(210);
+            together(
+                    () -> book.takeAll(place, table, FILE),
+                    () -> book.add(place, receipt(table.getLast().key(), 200), List.of()));
+            assertThat(all()).hasSize(211).extracting(Receipt::key).doesNotHaveDuplicates();
+        }
+
+        /** Days are read after another: whoever moves, adds or removes receipts meanwhile changes nothing of it. */
+        @Test
+        void what_is_read_day_by_day_is_as_it_was_when_reading_began() throws Exception {
+            book.takeAll(place, random.many(450), FILE);
+            List<KeptReceipt> before = book.all(place);
+            List<KeptReceipt> read = new ArrayList<>();
+            try (ExecutorService other = Executors.newSingleThreadExecutor()) {
+                book.each(place, kept -> {
+                    if (read.isEmpty()) {
+                        done(other.submit(() -> turnAround(before)));
+                    }
+                    read.add(kept);
+                });
+            }
+            assertThat(read).isEqualTo(before);
+            assertThat(book.all(place)).hasSize(before.size()).isNotEqualTo(before);
+        }
+
+        private void turnAround(List<KeptReceipt> all) {
+            move(all.getFirst(), LocalDate.of(2028, 1, 1));
+            move(all.getLast(), LocalDate.of(2025, 1, 1));
+            KeptReceipt middle = all.get(all.size() / 2 + 1);
+            assertThat(book.remove(place, middle.id(), middle.version())).isTrue();
+            added(receipt("late", 100).withDate(LocalDate.of(2027, 12, 30)));
+        }
+
+        private void move(KeptReceipt kept, LocalDate day) {
+            stored(book.change(place, kept.id(), kept.version(), kept.receipt().withDate(day), List.of()));
+        }
+
+        private static void done(Future<?> work) {
+            try {
+                work.get();
+            } catch (InterruptedException | ExecutionException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        /** A receipt is made of four queries: never the head of one version with lines of another. */
+        @Test
+        void a_receipt_that_is_changed_all_the_time_is_always_read_whole() throws Exception {
+            Receipt one = receipt("one", 100);
+            Receipt other = twoLines(one);
+            KeptReceipt kept = added(one);
+            AtomicBoolean reading = new AtomicBoolean(true);
+            try (ExecutorService threads = Executors.newSingleThreadExecutor()) {
+                Future<?> changing = threads.submit(() -> {
+                    KeptReceipt now = kept;
+                    for (int i = 0; reading.get(); i++) {
+                        Receipt next = i % 2 == 0 ? other : one;
+                        now = stored(book.change(place, now.id(), now.version(), next, List.of()));
+                    }
+                });
+                for (int i = 0; i < 100; i++) {
+                    assertThat(book.find(place, kept.id()).orElseThrow().receipt())
+                            .isIn(one, other);
+                }
+                reading.set(false);
+                done(changing);
+            }
+        }
+
+        private static Receipt twoLines(Receipt one) {
+            ReceiptLine line = one.lines().getFirst();
+            return new Receipt(
+                    one.key(),
+                    one.date(),
+                    "Two lines",
+                    one.state(),
+                    List.of(line, line),
+                    Cash.ofCents(7, "USD"),
+                    one.discount(),
+                    one.deposit(),
+                    Cash.ofCents(207, "USD"),
+                    null);
         }
     }
 

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Set;
 import org.firmset.homestead.file.Fault;
 import org.firmset.measure.Cash;
+import org.firmset.spend.LineKind;
 import org.firmset.spend.RandomReceipts;
 import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -92,6 +94,15 @@ class ReceiptImportTest {
         assertThat(receipts).hasSize(1);
         assertThat(receipts.getFirst().sum()).isEqualTo(Cash.parse("15.90 USD"));
         assertThat(receipts.getFirst().lines().getFirst().shares()).hasSize(2);
+    }
+
+    @Test
+    void a_row_that_names_a_material_is_packs_of_it_unless_it_says_otherwise() {
+        assertThat(receipts("Date,Supplier,Material,Kind,Amount\n2026-10-17,Yard,rebar-4,,10.00\n"
+                        + "2026-10-17,Yard,rebar-4,refundable deposit,5.00\n2026-10-17,Yard,,,7.00\n"))
+                .flatExtracting(Receipt::lines)
+                .extracting(ReceiptLine::kind)
+                .containsExactly(LineKind.MATERIAL, LineKind.DEPOSIT, LineKind.OTHER);
     }
 
     @Test

@@ -41,6 +41,7 @@ import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.TableReader;
+import org.javamoney.moneta.Money;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -115,6 +116,27 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
         ask("subproject=moat");
         assertThat(items()).isEmpty();
         assertThat(paragraphs()).contains("No receipt is like that.");
+    }
+
+    /** An address is typed and sent by anybody. */
+    @Test
+    void an_address_that_asks_for_odd_things_lists_nothing_or_passes_over_them() {
+        takeDemo();
+        int all = book.all(place).size();
+        for (String odd : List.of("month=2026-99", "kind=bogus", "work=never", "unheard=1", "month=", "stage=%20")) {
+            ask(odd);
+            assertThat(items()).as(odd).hasSize(all);
+        }
+        for (String odd : List.of(
+                "subproject=%3Cb%3Ex%3C%2Fb%3E",
+                "supplier=%27%22%3E%3Cscript%3E",
+                "material=" + "m".repeat(3000),
+                "month=%2B999999999-12",
+                "stage=..%2F..%2F&subproject=-")) {
+            ask(odd);
+            assertThat(paragraphs()).as(odd).contains("No receipt is like that.");
+        }
+        assertThat(find(com.vaadin.flow.component.Html.class).all()).isEmpty();
     }
 
     @Test
@@ -192,6 +214,42 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
             assertThat(after.receipt()).isEqualTo(before.receipt());
             assertThat(after.version()).isGreaterThan(before.version());
         }
+    }
+
+    /** Pumps tell three decimals, and "12.345" alone could be thousands. */
+    @Test
+    void three_decimals_of_a_quantity_and_a_part_stay_when_a_receipt_is_opened_and_saved() {
+        ReceiptLine fuel = new ReceiptLine(
+                LineKind.FUEL,
+                "Fuel",
+                null,
+                new BigDecimal("12.345"),
+                null,
+                Cash.parse("45.00 USD"),
+                List.of(
+                        new Share("water", null, new BigDecimal("2.125")),
+                        new Share("shop", null, new BigDecimal("1.5"))));
+        Money none = Cash.parse("0 USD");
+        book.add(
+                place,
+                new Receipt(
+                        "r-fuel",
+                        LocalDate.of(2026, 10, 1),
+                        "Fuel stop",
+                        ReceiptState.PAID,
+                        List.of(fuel),
+                        none,
+                        none,
+                        none,
+                        null,
+                        null),
+                List.of());
+        KeptReceipt before = book.all(place).getFirst();
+        go(SpendPages.receipt(before.id()));
+        press("Save");
+        KeptReceipt after = book.find(place, before.id()).orElseThrow();
+        assertThat(after.receipt()).isEqualTo(before.receipt());
+        assertThat(after.version()).isGreaterThan(before.version());
     }
 
     /** Day, supplier and sum of the receipt b-04, the name typed in another way. */
