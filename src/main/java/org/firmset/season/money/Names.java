@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What people call the things of a homestead, by their keys. */
 final class Names {
-    static final String NOBODY = "Nobody yet";
+    static final String NOBODY = "Not said yet";
     static final String AS_A_WHOLE = "As a whole";
 
     private final Map<String, String> subprojects = new HashMap<>();
