@@ -36,6 +36,7 @@ final class SpendPrinter {
         out.println();
         out.println(times.next());
         table(times.cash());
+        times.soldAgain().ifPresent(out::println);
         out.println();
         out.println(times.affordable());
         table(times.months());

@@ -35,7 +35,9 @@ public final class SideBySideWords {
             parts.add(count(second.tripCount() - first.tripCount(), "trip"));
         }
         cents().stream().filter(c -> c != 0).mapToObj(this::money).forEach(parts::add);
-        return "%s %s.".formatted(plans.second().name(), String.join("; ", parts));
+        String name = plans.second().name();
+        // "At most $900.00 a month, whatever it takes, keeps ..."
+        return "%s%s %s.".formatted(name, name.contains(",") ? "," : "", String.join("; ", parts));
     }
 
     /** Finishes, sums and the stages that moved, in this order. */

@@ -157,7 +157,7 @@ class SeasonJourneyTest extends Journey {
                 .first()
                 .click();
         assertThat(page.locator(".fs-stage-sums")).containsText("Gravel the track to the tank base");
-        page.getByText("Keep today's budget as a baseline").click();
+        page.getByText("Keep today's budget").click();
         aReceiptOfAnotherTabIsTold(page);
         opensToHowItWasMade(page);
         fitsEverywhere(page, "spend");

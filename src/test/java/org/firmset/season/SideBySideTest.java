@@ -116,6 +116,10 @@ class SideBySideTest {
         SideBySideWords words = new SideBySideWords(Comparing.beforeAndNow(report, report));
 
         assertThat(words.price()).isEqualTo("Now keeps 7 of 7 stages where they were.");
+        SideBySide limited = SideBySide.of(
+                new SideBySide.Named("Now", report), new SideBySide.Named("At most €9.00, whatever it takes", report));
+        assertThat(new SideBySideWords(limited).price())
+                .isEqualTo("At most €9.00, whatever it takes, keeps 7 of 7 stages where they were.");
         assertThat(words.tables().get(2).rows()).isEmpty();
         assertThat(words.trips()).containsExactly("Both make the same trips.");
         assertThat(Moves.between(report, report)).isEmpty();

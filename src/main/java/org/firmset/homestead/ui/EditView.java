@@ -103,7 +103,7 @@ class EditView extends OpenedPage {
                 e -> form.read()
                         .ifPresentOrElse(
                                 changed -> store(kept.id(), kept.version(), putting.put(changed)),
-                                () -> faults.show("Some fields are not filled in rightly; nothing was stored.")));
+                                () -> faults.show("Some fields are not right yet; nothing was stored.")));
         save.addThemeVariants(ButtonVariant.PRIMARY);
         Button cancel = new Button("Leave as it was", e -> back());
         Div buttons = new Div(save, cancel);

@@ -66,7 +66,7 @@ class SkyImport extends Div {
         upload.setMaxFiles(1);
         upload.setUploadButton(new Button(words));
         upload.setDropLabel(new Span("or drop it here"));
-        upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage()));
+        RefusedFiles.tell(upload, faults);
         return upload;
     }
 

@@ -28,7 +28,7 @@ import org.firmset.shell.Frame;
 @Route(value = HomesteadPages.START, layout = Frame.class)
 @PageTitle("Firmset: begin")
 class StartView extends Div {
-    private static final int LONGEST_UPLOAD = 8_000_000;
+    private static final int LONGEST_UPLOAD = 8 << 20;
 
     private final Changes changes;
     private final Clock clock;
@@ -100,7 +100,7 @@ class StartView extends Div {
         upload.setMaxFiles(1);
         upload.setUploadButton(new Button("Choose a file"));
         upload.setDropLabel(new Span("or drop it here"));
-        upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage()));
+        RefusedFiles.tell(upload, faults);
         section.add(upload);
         return section;
     }

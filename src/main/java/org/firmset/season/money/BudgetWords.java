@@ -152,7 +152,7 @@ public final class BudgetWords {
     public List<String> worth() {
         EarnedValue value = report.worth(kept);
         List<String> words = new ArrayList<>();
-        words.add("Work that was to cost %s was to be finished by now; work that was to cost %s is: %s."
+        words.add("By the budget, work worth %s was to be finished by now, and work worth %s is: %s."
                 .formatted(show(value.planned()), show(value.earned()), value.workInWords()));
         words.add("The finished work cost %s, %s.".formatted(show(value.actual()), value.costInWords()));
         value.estimateAtCompletion()

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What people call the things of a homestead, by their keys. */
 final class Names {
-    static final String NOBODY = "Nobody yet";
+    static final String NOBODY = "Not said yet";
     static final String AS_A_WHOLE = "As a whole";
     /** Behind the key of what was removed from the homestead and stays on receipts and in kept budgets. */
     private static final String GONE = " (no longer there)";

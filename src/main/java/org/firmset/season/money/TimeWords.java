@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -45,6 +46,15 @@ public final class TimeWords {
             rows.add(row);
         }
         return new WordTable("Cash needed by the end of each trip", headings, rows);
+    }
+
+    /** Says why a figure of {@link #cash} is less than nothing; empty when none is. */
+    public Optional<String> soldAgain() {
+        return CashNeed.of(report).stream()
+                .map(n -> n.byPurpose().get(Purpose.TOOL))
+                .filter(tools -> tools != null && tools.isNegative())
+                .findFirst()
+                .map(t -> "With a minus: more comes in than goes out, as a tool is sold again after its last trip.");
     }
 
     private static String name(CashNeed need) {

@@ -97,7 +97,7 @@ public final class WorthWords {
         report.homestead().subprojects().forEach(s -> rows.add(List.of(s.name(), report.show(kept.of(s.key())))));
         Money others = kept.sum(i -> !isOfNow(i.subproject()));
         if (!others.isZero()) {
-            rows.add(List.of("Nobody yet, or no longer there", report.show(others)));
+            rows.add(List.of(Names.NOBODY + ", or no longer there", report.show(others)));
         }
         rows.add(List.of("All together", report.show(value.budget())));
         return new WordTable("The whole budget", List.of("Subproject", "In the budget"), rows);

@@ -1,7 +1,6 @@
 package org.firmset.season.ui;
 
 import com.vaadin.flow.component.button.Button;
-import com.vaadin.flow.component.button.ButtonVariant;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
@@ -15,6 +14,7 @@ import org.firmset.season.Dates;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.shell.RemovalButton;
 
 /** Budgets that were kept, and how what is expected now differs from one of them and why. */
 final class BudgetPanel extends Section {
@@ -29,7 +29,7 @@ final class BudgetPanel extends Section {
         addClassName("fs-block");
         add(new H2("Against the budget"));
         Button keep = new Button(
-                "Keep today's budget as a baseline",
+                "Keep today's budget",
                 e -> choose.accept(baselines.keep(homestead, money.budget()).id()));
         Div buttons = new Div();
         buttons.addClassNames("fs-buttons", "fs-no-print");
@@ -63,12 +63,10 @@ final class BudgetPanel extends Section {
     }
 
     private static Button removal(KeptBaseline chosen, Baselines baselines, UUID homestead, Consumer<UUID> choose) {
-        Button remove =
-                new Button("Remove the budget of " + Dates.date(chosen.budget().on()), e -> {
+        return new RemovalButton(
+                "Remove the budget of " + Dates.date(chosen.budget().on()), () -> {
                     baselines.remove(homestead, chosen.id());
                     choose.accept(chosen.id());
                 });
-        remove.addThemeVariants(ButtonVariant.TERTIARY);
-        return remove;
     }
 }

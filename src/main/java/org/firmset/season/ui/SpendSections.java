@@ -123,6 +123,7 @@ final class SpendSections extends Div {
         Section section = section("Cash before each trip", new Paragraph(words.next()));
         if (!table.rows().isEmpty()) {
             section.add(sums(new TablePanel(table)));
+            words.soldAgain().map(Paragraph::new).ifPresent(section::add);
         }
         return section;
     }

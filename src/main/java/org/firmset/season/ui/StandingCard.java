@@ -112,8 +112,8 @@ final class StandingCard extends Section {
     private Component parts() {
         DescriptionList list = new DescriptionList();
         String receipts = standing.isWhole() ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
-        part(list, "fs-spent", "Spent", link(standing.row().spent(), receipts));
-        part(list, "fs-committed", "Committed", link(standing.row().committed(), receipts));
+        part(list, "fs-spent", "Spent", link("spent", standing.row().spent(), receipts));
+        part(list, "fs-committed", "Committed", link("committed", standing.row().committed(), receipts));
         part(
                 list,
                 "fs-to-pay",
@@ -137,12 +137,12 @@ final class StandingCard extends Section {
         list.add(new DescriptionList.Term(sign, new Span(name)), new DescriptionList.Description(value));
     }
 
-    private Component link(Money amount, String address) {
+    private Component link(String what, Money amount, String address) {
         if (amount.isZero()) {
             return new Span(money.show(amount));
         }
         Anchor link = new Anchor(address, money.show(amount));
-        link.setAriaLabel("%s, %s: its receipts".formatted(standing.name(), money.show(amount)));
+        link.setAriaLabel("%s, %s %s: its receipts".formatted(standing.name(), what, money.show(amount)));
         return link;
     }
 }

@@ -123,8 +123,23 @@ final class TablePanel extends Div {
 
     /** A figure by itself says nothing to those who jump from link to link, so it is told whole. */
     private static String says(WordTable table, int number, int column) {
-        List<String> cells = table.rows().get(number);
         return "%s, %s %s"
-                .formatted(cells.getFirst(), table.headings().get(column).toLowerCase(Locale.ROOT), cells.get(column));
+                .formatted(
+                        name(table, number),
+                        table.headings().get(column).toLowerCase(Locale.ROOT),
+                        table.rows().get(number).get(column));
+    }
+
+    /** Of a part with the name of the row it belongs to. */
+    private static String name(WordTable table, int number) {
+        String name = table.rows().get(number).getFirst();
+        if (!name.startsWith(WordTable.PART) || number == 0) {
+            return name;
+        }
+        int whole = number - 1;
+        while (whole > 0 && table.rows().get(whole).getFirst().startsWith(WordTable.PART)) {
+            whole--;
+        }
+        return table.rows().get(whole).getFirst() + ", " + name.substring(WordTable.PART.length());
     }
 }

@@ -7,12 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.firmset.homestead.file.Fault;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptRules;
 
 /** Makes receipts of a table; changes nothing. */
 public final class ReceiptImport {
+    /** "line 3/lines/0/quantity": the row a receipt begins in, the line of it, the field. */
+    private static final Pattern IN_RECEIPT = Pattern.compile("(line \\d+)(?:/lines/(\\d+))?(?:/(\\w+).*)?");
+
+    /** Fields that people know by another name. */
+    private static final Map<String, String> FIELDS = Map.of("unitPrice", "unit price", "deposit", "paid down");
+
     private final SpendTable table;
     private final ColumnMatch match;
     private final Ledger ledger;
@@ -113,10 +121,24 @@ public final class ReceiptImport {
             if (faults.size() < Fault.MOST) {
                 TableReceipts.Group group = new TableReceipts.Group(key, rows);
                 receipts.add(group, faults)
-                        .ifPresent(receipt -> faults.addAll(rules.faults(receipt, "line " + group.line())));
+                        .ifPresent(receipt -> rules.faults(receipt, "line " + group.line())
+                                .forEach(f -> faults.add(inTable(f, group.rows()))));
             }
         });
         return receipts;
+    }
+
+    /** Of a receipt each row is a line, so a fault of a line is one of its row. */
+    private static Fault inTable(Fault fault, List<SpendTable.Row> rows) {
+        Matcher place = IN_RECEIPT.matcher(fault.pointer());
+        if (!place.matches()) {
+            return fault;
+        }
+        String line = place.group(2) == null
+                ? place.group(1)
+                : "line " + rows.get(Integer.parseInt(place.group(2))).line();
+        String field = place.group(3) == null ? "" : ", " + FIELDS.getOrDefault(place.group(3), place.group(3));
+        return new Fault(line + field, fault.value(), fault.problem(), fault.remedy());
     }
 
     private Map<String, List<SpendTable.Row>> groups(RowReader reader) {

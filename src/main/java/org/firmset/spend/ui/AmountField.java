@@ -37,8 +37,13 @@ final class AmountField extends TextField {
         boolean blank = getValue().isBlank();
         boolean fits = blank ? !needed : peek().isPresent();
         setInvalid(!fits);
-        setErrorMessage(blank ? "This is needed" : "Write it such as 12.40");
+        setErrorMessage(
+                blank ? "This is needed" : isNegative() ? "Write it without a minus" : "Write it such as 12.40");
         return fits;
+    }
+
+    private boolean isNegative() {
+        return Numbers.typed(getValue(), currency).filter(n -> n.signum() < 0).isPresent();
     }
 
     Money orZero() {

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.firmset.homestead.ui.FaultList;
+import org.firmset.homestead.ui.RefusedFiles;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.DocumentCheck;
 import org.firmset.spend.DocumentType;
@@ -57,7 +58,7 @@ final class DocumentFields extends Div {
         upload.setMaxFileSize(DocumentCheck.MOST_BYTES);
         upload.setUploadButton(new Button("Add a photo or PDF"));
         upload.setDropLabel(new Span("or drop it here"));
-        upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage()));
+        RefusedFiles.tell(upload, faults);
         return upload;
     }
 
@@ -104,7 +105,7 @@ final class DocumentFields extends Div {
             missing.addClassName("fs-warning");
             item.add(new Span(document.name()), missing);
         }
-        Button off = new Button("Take off", e -> {
+        Button off = new Button("Remove", e -> {
             attached.remove(document);
             showAttached();
         });

@@ -12,8 +12,10 @@ final class FaultWords {
 
     static Fault of(Fault fault) {
         String counted = COUNTED.matcher(fault.pointer()).replaceAll(FaultWords::counted);
-        String words =
-                counted.replace("unitPrice", "price of one").replace('/', ' ').strip();
+        String words = counted.replace("unitPrice", "price of one")
+                .replace("deposit", "paid down so far")
+                .replace('/', ' ')
+                .strip();
         return words.isEmpty()
                 ? new Fault("The receipt", fault.value(), fault.problem(), fault.remedy())
                 : new Fault(

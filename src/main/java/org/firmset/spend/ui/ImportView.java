@@ -19,6 +19,7 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.FaultList;
 import org.firmset.homestead.ui.OpenedPage;
+import org.firmset.homestead.ui.RefusedFiles;
 import org.firmset.shell.Frame;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.store.ReceiptBook;
@@ -67,7 +68,7 @@ class ImportView extends OpenedPage {
         upload.setMaxFileSize(TableReader.MOST_BYTES);
         upload.setUploadButton(new Button("Choose a table"));
         upload.setDropLabel(new Span("or drop it here"));
-        upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage()));
+        RefusedFiles.tell(upload, faults);
         return upload;
     }
 

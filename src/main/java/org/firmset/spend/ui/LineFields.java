@@ -70,7 +70,8 @@ final class LineFields extends Div {
             keys.add(chosen);
         }
         material.setItems(keys);
-        material.setItemLabelGenerator(k -> names.getOrDefault(k, k + " (no longer there)"));
+        material.setItemLabelGenerator(k -> names.getOrDefault(k, k + Bearers.GONE));
+        TypedChoice.allow(material, keys, k -> names.getOrDefault(k, k + Bearers.GONE));
         material.setClearButtonVisible(true);
         material.setHelperText("So that it counts for what is still to buy. May stay empty.");
         material.setValue(chosen);
@@ -133,7 +134,7 @@ final class LineFields extends Div {
         boolean said = !text.getValue().isBlank();
         text.setInvalid(!said);
         text.setErrorMessage("Say what it was");
-        boolean sound = amount.check(true) & unitPrice.check(false) & said;
+        boolean sound = amount.check(true) & unitPrice.check(false) & said & !material.isInvalid();
         Optional<List<Share>> borne = shares.read();
         if (!sound || count.isEmpty() || borne.isEmpty()) {
             return Optional.empty();

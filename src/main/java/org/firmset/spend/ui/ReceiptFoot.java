@@ -54,10 +54,19 @@ final class ReceiptFoot extends Div {
     /** Says what the fields come to. */
     void tell(ReceiptState state, Money sum) {
         deposit.setVisible(state == ReceiptState.ORDERED);
-        String text = "Comes to " + Figures.show(sum) + (state == ReceiptState.RETURNED ? " given back." : ".");
+        String text = "Comes to " + Figures.show(sum)
+                + (state == ReceiptState.RETURNED ? " given back." : stillToPay(state, sum));
         comesTo.setText(text + against(sum));
         boolean differs = total.peek().filter(t -> !t.isEqualTo(sum)).isPresent();
         comesTo.setClassName("fs-warning", differs);
+    }
+
+    /** Of an order what is not paid down; a deposit of more than the order is told when it is saved. */
+    private String stillToPay(ReceiptState state, Money sum) {
+        Money rest = sum.subtract(deposit.orZero());
+        return state == ReceiptState.ORDERED && rest.isPositive()
+                ? ", " + Figures.show(rest) + " of it still to pay."
+                : ".";
     }
 
     private String against(Money sum) {

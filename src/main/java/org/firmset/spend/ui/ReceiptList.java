@@ -124,10 +124,12 @@ final class ReceiptList extends Div {
                 .toList();
         boolean open = lines.stream().anyMatch(l -> l.shares().isEmpty());
         if (names.isEmpty()) {
-            return "not said for what";
+            return "not said yet";
         }
         String more = names.size() > 2 ? " and " + (names.size() - 2) + " more" : "";
-        return String.join("; ", names.subList(0, Math.min(2, names.size()))) + more + (open ? "; some not said" : "");
+        return String.join("; ", names.subList(0, Math.min(2, names.size())))
+                + more
+                + (open ? "; some not said yet" : "");
     }
 
     private static List<String> notes(Selected part, KeptReceipt kept) {

@@ -24,6 +24,7 @@ import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.FaultList;
 import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
+import org.firmset.shell.RemovalButton;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.store.Documents;
 import org.firmset.spend.store.KeptDocument;
@@ -107,7 +108,8 @@ class ReceiptView extends OpenedPage {
         Button save = new Button("Save");
         save.addClickListener(e -> save(sheet, ReceiptView::leave));
         save.addThemeVariants(ButtonVariant.PRIMARY);
-        save.addClickShortcut(Key.ENTER, KeyModifier.CONTROL);
+        // what is being typed belongs to the receipt, too: leaving the field hands it over first
+        save.addClickShortcut(Key.ENTER, KeyModifier.CONTROL).resetFocusOnActiveElement();
         sheet.alike().asksOn(save, "Save as well");
         Div buttons = new Div(save);
         if (sheet.before() == null) {
@@ -122,8 +124,8 @@ class ReceiptView extends OpenedPage {
             buttons.add(removal(sheet.homestead(), sheet.before()));
         }
         buttons.add(new Button("Leave as it was", e -> leave()));
-        Paragraph keys = new Paragraph("Ctrl and Enter save, too.");
-        keys.addClassName("fs-figure-note");
+        Paragraph keys = new Paragraph("Ctrl+Enter saves, too.");
+        keys.addClassNames("fs-figure-note", "fs-keys");
         buttons.add(keys);
         buttons.addClassName("fs-buttons");
         return buttons;
@@ -138,7 +140,7 @@ class ReceiptView extends OpenedPage {
     private void save(Sheet sheet, Runnable after) {
         Optional<Receipt> receipt = sheet.read();
         if (receipt.isEmpty()) {
-            faults.show("Some fields are not filled in rightly; nothing was stored.");
+            faults.show("Some fields are not right yet; nothing was stored.");
             return;
         }
         faults.clear();
@@ -164,15 +166,13 @@ class ReceiptView extends OpenedPage {
     }
 
     private Button removal(UUID homestead, KeptReceipt kept) {
-        Button remove = new Button("Remove this receipt", e -> {
+        return new RemovalButton("Remove this receipt", () -> {
             if (book.remove(homestead, kept.id(), kept.version())) {
                 leave();
             } else {
                 faults.show(new Outcome.Outdated().message());
             }
         });
-        remove.addThemeVariants(ButtonVariant.TERTIARY);
-        return remove;
     }
 
     private static void leave() {

@@ -40,9 +40,11 @@ final class ShareFields extends Div {
         ComboBox<Bearer> bearer = new ComboBox<>("For");
         List<Bearer> known = entering.bearers().all();
         List<Bearer> written = share == null ? List.of() : List.of(Bearer.of(share));
-        bearer.setItems(
-                Stream.concat(known.stream(), written.stream()).distinct().toList());
+        List<Bearer> offered =
+                Stream.concat(known.stream(), written.stream()).distinct().toList();
+        bearer.setItems(offered);
         bearer.setItemLabelGenerator(entering.bearers()::words);
+        TypedChoice.allow(bearer, offered, entering.bearers()::words);
         bearer.setClearButtonVisible(true);
         bearer.setPlaceholder("not said yet");
         TextField weight = new TextField("Parts");
@@ -77,7 +79,7 @@ final class ShareFields extends Div {
         });
     }
 
-    /** Empty, with the field marked, when a part is no number; a row without a bearer counts as not there. */
+    /** Empty, with the field marked, when a part is no number or what was typed names nobody; a row without a bearer counts as not there. */
     Optional<List<Share>> read() {
         List<Share> shares = new ArrayList<>();
         boolean sound = true;
@@ -86,7 +88,7 @@ final class ShareFields extends Div {
                     Numbers.typed(row.weight().getValue(), entering.currency()).filter(n -> n.signum() > 0);
             row.weight().setInvalid(weight.isEmpty());
             row.weight().setErrorMessage("A number such as 1 or 2.5");
-            sound &= weight.isPresent();
+            sound &= weight.isPresent() && !row.bearer().isInvalid();
             Bearer bearer = row.bearer().getValue();
             if (bearer != null) {
                 weight.ifPresent(w -> shares.add(new Share(bearer.subproject(), bearer.stage(), w)));

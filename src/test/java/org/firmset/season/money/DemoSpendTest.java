@@ -162,6 +162,9 @@ class DemoSpendTest {
         // 460 - 240 and 6 a trip against 52 a day
         assertThat(mixer.cost()).isEqualTo(usd("220.00").add(usd("6.00").multiply(mixer.trips())));
         assertThat(mixer.hiring()).isEqualTo(usd("52.00").multiply(mixer.days()));
+        // what it brings when it is sold is a figure with a minus, which needs a word
+        assertThat(new TimeWords(REPORT).soldAgain())
+                .hasValueSatisfying(w -> assertThat(w).contains("sold again"));
         ToolChoice compactor = Objects.requireNonNull(tools.get("compactor"));
         assertThat(compactor.buy()).isFalse();
         assertThat(compactor.cost())

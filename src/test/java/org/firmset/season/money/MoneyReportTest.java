@@ -354,7 +354,7 @@ class MoneyReportTest {
                     .isEqualTo(new EarnedValue(eur("293.80"), eur("123.00"), eur("118.00"), eur("711.80")));
             assertThat(new BudgetWords(now, kept).worth())
                     .contains(
-                            "Work that was to cost €293.80 was to be finished by now; work that was to cost €123.00 is:"
+                            "By the budget, work worth €293.80 was to be finished by now, and work worth €123.00 is:"
                                     + " behind by €170.80.",
                             "The finished work cost €118.00, under by €5.00.");
         }

@@ -239,7 +239,7 @@ class PagesTest extends DemoPages {
         String glance = find(NativeTable.class).all().getFirst().getElement().getTextRecursively();
         assertThat(glance)
                 .contains("All together$26,200.00" + Cash.show(spent, "USD") + Cash.show(ordered, "USD"))
-                .contains("Nobody yet–$42.14");
+                .contains("Not said yet–$42.14");
         assertThat(find(Anchor.class).all())
                 .extracting(Anchor::getHref)
                 .contains("spend/receipts", "spend/receipts?subproject=water", "spend/receipts?month=2026-10");
@@ -257,14 +257,16 @@ class PagesTest extends DemoPages {
         field("A rise of, in percent").setValue("10");
         assertThat(paragraphs()).anyMatch(p -> p.matches("A rise of 10 % on all packs makes \\$[\\d,.]+ more; .*"));
 
-        test(find(Button.class).withText("Keep today's budget as a baseline").single())
-                .click();
+        test(find(Button.class).withText("Keep today's budget").single()).click();
         assertThat(baselines.all(opened)).hasSize(2);
         assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
         test(find(Button.class).all().stream()
                         .filter(b -> b.getText().startsWith("Remove the budget of "))
                         .findFirst()
                         .orElseThrow())
+                .click();
+        assertThat(baselines.all(opened)).hasSize(2);
+        test(find(Button.class).withText("Press again: nothing brings it back").single())
                 .click();
         assertThat(baselines.all(opened)).hasSize(1);
     }
@@ -292,7 +294,7 @@ class PagesTest extends DemoPages {
                     .anyMatch(i -> i.startsWith("%s: budgeted %s, expected %s, "
                             .formatted(name, Cash.show(centsOf(kept, key), "USD"), Cash.show(now, "USD"))));
         }
-        assertThat(sum(differences, 5, "Nobody yet: ")).isEqualTo(paid.get(""));
+        assertThat(sum(differences, 5, "Not said yet: ")).isEqualTo(paid.get(""));
         for (List<String> row : differences.rows().subList(1, differences.rows().size())) {
             assertThat(ShownTable.cents(row.get(2)) + ShownTable.cents(row.get(3)) + ShownTable.cents(row.get(4)))
                     .as(row.toString())

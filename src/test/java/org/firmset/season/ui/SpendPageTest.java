@@ -52,8 +52,7 @@ class SpendPageTest extends DemoPages {
 
     private void openSpendWithABudgetKept() {
         navigate("spend", Div.class);
-        test(find(Button.class).withText("Keep today's budget as a baseline").single())
-                .click();
+        test(find(Button.class).withText("Keep today's budget").single()).click();
     }
 
     /** As if it were entered in another tab. */

@@ -215,12 +215,18 @@ class ReceiptImportTest {
         }
 
         @Test
+        void a_fault_of_a_line_stands_at_its_row() {
+            assertThat(lines("Receipt,Date,Shop,Amount,Quantity\n7,2026-10-17,a,1.00,1\n7,2026-10-17,a,2.00,-1\n"))
+                    .contains("line 3, quantity [-1] is negative though nothing is returned");
+        }
+
+        @Test
         void unknown_words_subprojects_and_shares() {
             assertThat(
                             lines(
                                     "Date,Shop,Amount,Kind,Shares\n2026-10-17,a,1.00,grocery,barn\n2026-10-17,a,1.00,,to Bob\n"))
                     .contains("[grocery] is no kind of a purchase. Write one of material, tool, fee")
-                    .contains("line 2/lines/0/shares/0/subproject [barn] is no subproject")
+                    .contains("line 2, shares [barn] is no subproject")
                     .contains("[to Bob] does not say who bears it");
         }
 

@@ -3,9 +3,11 @@ package org.firmset.spend.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.vaadin.browserless.SpringBrowserlessTest;
+import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
+import com.vaadin.flow.component.combobox.ComboBoxBase;
 import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
@@ -355,11 +357,56 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
     }
 
     @Test
+    void a_part_of_a_name_is_enough_and_an_unclear_one_never_leaves_the_entry_that_stood_there() {
+        takeDemo();
+        go(SpendPages.newReceipt());
+        @SuppressWarnings("unchecked")
+        ComboBox<Bearers.Bearer> bearer =
+                find(ComboBox.class).withCaption("For").single();
+        assertThat(bearer.getValue()).isEqualTo(new Bearers.Bearer("water", "water-tank-set"));
+        typed(bearer, "pour the cap");
+        assertThat(bearer.getValue()).isEqualTo(new Bearers.Bearer("water", "water-cap-pour"));
+        typed(bearer, "pour");
+        assertThat(bearer.getValue()).isNull();
+        assertThat(bearer.getErrorMessage()).isEqualTo("More than one fits \"pour\": pick one");
+        field("What").setValue("Bags");
+        field("Amount").setValue("10");
+        int before = book.all(place).size();
+        press("Save");
+        assertThat(book.all(place)).hasSize(before);
+        typed(bearer, "water");
+        assertThat(bearer.isInvalid()).isFalse();
+        press("Save");
+        assertThat(book.all(place)).hasSize(before + 1);
+    }
+
+    private static void typed(ComboBox<?> box, String text) {
+        ComponentUtil.fireEvent(box, new ComboBoxBase.CustomValueSetEvent<>(box, true, text));
+    }
+
+    @Test
+    void of_an_order_it_says_what_is_still_to_pay_and_a_minus_is_not_needed() {
+        takeDemo();
+        go(SpendPages.newReceipt());
+        @SuppressWarnings("unchecked")
+        RadioButtonGroup<ReceiptState> state = find(RadioButtonGroup.class).single();
+        state.setValue(ReceiptState.ORDERED);
+        field("Amount").setValue("880");
+        field("Paid down so far").setValue("200");
+        assertThat(paragraphs()).contains("Comes to $880.00, $680.00 of it still to pay.");
+        field("Amount").setValue("-880");
+        press("Save");
+        assertThat(field("Amount").getErrorMessage()).isEqualTo("Write it without a minus");
+    }
+
+    @Test
     void a_receipt_is_removed_and_one_that_is_not_there_is_not_found() {
         takeDemo();
         KeptReceipt kept = book.all(place).getFirst();
         go(SpendPages.receipt(kept.id()));
         press("Remove this receipt");
+        assertThat(book.find(place, kept.id())).isPresent();
+        press("Press again: nothing brings it back");
         assertThat(book.find(place, kept.id())).isEmpty();
         assertThat(find(H1.class).single().getText()).isEqualTo("Receipts");
     }
