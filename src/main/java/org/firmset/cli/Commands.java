@@ -100,6 +100,9 @@ public final class Commands {
     public int run(List<String> arguments) {
         try {
             List<String> rest = arguments.subList(1, arguments.size());
+            if (rest.contains("--help")) {
+                return help();
+            }
             return switch (arguments.getFirst()) {
                 case "plan" -> new PlanCommand(out, err).run(rest);
                 case "why" -> new WhyCommand(out, err).run(rest);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -83,18 +84,24 @@ final class SpendCommand {
                 String budget = options.value("budget").orElse("");
                 if (!budget.equals(TO_SCREEN)) {
                     new SpendPrinter(out, report).print(against, rise);
-                    limit.ifPresent(l -> withLimit(homestead, planned.season(), l));
+                    limit.ifPresent(l -> withLimit(new Books(homestead, planned.season(), receipts, today), l));
                 }
                 yield write(report, budget);
             }
         };
     }
 
-    private void withLimit(Homestead homestead, PlannedSeason season, SpendingLimit limit) {
+    private void withLimit(Books books, SpendingLimit limit) {
         out.println();
-        switch (Comparing.withLimit(homestead, season, limit, new Stop())) {
+        PlannedSeason season = Objects.requireNonNull(books.season());
+        switch (Comparing.withLimit(books.homestead(), season, limit, new Stop())) {
             case Compared.Nothing nothing -> out.println(nothing.why());
-            case Compared.Plans found -> new SideBySidePrinter(out).print(found);
+            case Compared.Plans found -> {
+                found.limited()
+                        .map(p -> new Books(p.homestead(), p.season(), books.purchases(), books.today()))
+                        .ifPresent(other -> new SpendPrinter(out, MoneyReport.of(other)).printMonths());
+                new SideBySidePrinter(out).print(found);
+            }
         }
     }
 

@@ -37,9 +37,7 @@ final class SpendPrinter {
         out.println(times.next());
         table(times.cash());
         times.soldAgain().ifPresent(out::println);
-        out.println();
-        out.println(times.affordable());
-        table(times.months());
+        printMonths();
         table(times.course(against.map(b -> Course.of(report, b)).orElseGet(() -> Course.of(report))));
         table(things.prices());
         rise.ifPresent(percent -> {
@@ -65,6 +63,14 @@ final class SpendPrinter {
             out.println();
             lines.forEach(out::println);
         }
+    }
+
+    /** Whether a limit to what a month may take is kept, and what each month takes. */
+    void printMonths() {
+        TimeWords times = new TimeWords(report);
+        out.println();
+        out.println(times.affordable());
+        table(times.months());
     }
 
     private void table(WordTable table) {

@@ -57,9 +57,10 @@ public final class Comparing {
      * @param stop gives up; what is answered then is worth nothing
      */
     public static Compared withLimit(Homestead homestead, PlannedSeason now, SpendingLimit limit, Stop stop) {
+        Homestead limited = homestead.withSpendingLimit(limit);
         SeasonPlanner.Result result = new SeasonPlanner()
                 .plan(
-                        homestead.withSpendingLimit(limit),
+                        limited,
                         now.problem().statusDate(),
                         now.plan().style(),
                         List.of(),
@@ -79,7 +80,8 @@ public final class Comparing {
                         List.of(
                                 "The plan with the limit comes of a shorter look; write the limit on Place and kit and it is"
                                         + " looked for longer.",
-                                "The limit counts drives, packs, deliveries and fuel; tax, tools and permits come on top."));
+                                "The limit counts drives, packs, deliveries and fuel; tax, tools and permits come on top."),
+                        Optional.of(new PlannedHomestead(limited, other.season())));
         };
     }
 

@@ -140,6 +140,7 @@ class CommandsTest {
         assertThat(run("spend", SMALL, "--date", "2027-03-01", "--budget", budget, "--rise", "10", "--a-month", "600"))
                 .isZero();
         assertThat(printed()).contains("€711.80 of €750.00", "makes €59.18 more", "At most €600.00 a month");
+        assertThat(printed()).containsPattern("(Every month keeps within|Over) €600\\.00");
         out.reset();
         assertThat(run("spend", SMALL, "--date", "2027-03-01", "--against", budget))
                 .isZero();

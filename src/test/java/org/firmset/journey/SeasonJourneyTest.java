@@ -189,12 +189,18 @@ class SeasonJourneyTest extends Journey {
     private static void opensToHowItWasMade(Page page) {
         page.getByText("What changed since, thing by thing").click();
         // of something bought: a better plan may have moved other sums meanwhile
-        Locator figure = page.locator("tr:has(> td > a[href*='spend/receipts?']) > td > .fs-opens")
+        Locator differences = page.locator(".fs-differences").first();
+        Locator figure = differences
+                .locator("tr:has(> td > a[href*='spend/receipts?']) > td > .fs-opens")
                 .first();
         figure.click();
         assertThat(figure).hasAttribute("aria-expanded", "true");
-        assertThat(page.locator(".fs-made").first()).containsText("Now in all");
-        assertThat(page.locator(".fs-made a[href*='spend/receipts?']").first()).isVisible();
+        assertThat(differences.locator(".fs-made").first()).containsText("Now in all");
+        assertThat(differences.locator(".fs-made a[href*='spend/receipts?']").first())
+                .isVisible();
+        Locator still = page.locator(".fs-stage-sums .fs-opens").first();
+        still.click();
+        assertThat(page.locator(".fs-stage-sums .fs-made:visible")).containsText("Each, tax included");
         page.getByText("The figures underneath").click();
         page.locator(".fs-opens[aria-label^='EV,']").click();
         assertThat(page.locator(".fs-made a[href$='stage=water-track']").first())

@@ -52,6 +52,9 @@ public final class MoneyWords {
         if (report.made().isEmpty()) {
             notes.add("The plan makes no trip: drives, food and deliveries ahead are not counted.");
         }
+        notes.add(
+                "Low to high are the lowest and the highest price that anybody asked within a year, for what is still to"
+                        + " buy. They are no odds: how much is needed may change as well.");
         notes.add("What a trip costs is shared over its stages %s."
                 .formatted(report.sharing().words()));
         return notes;

@@ -8,12 +8,15 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.textfield.TextField;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.season.Against;
 import org.firmset.season.Compared;
+import org.firmset.season.PlannedHomestead;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.season.money.TimeWords;
 import org.firmset.spend.table.Numbers;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +25,7 @@ import org.jspecify.annotations.Nullable;
 final class MonthLimitPanel extends Div {
     private final Seasons seasons;
     private final UUID homestead;
+    private final Function<PlannedHomestead, MoneyReport> reckon;
     private String currency = "";
     private @Nullable SeasonReport plan;
     private final TextField amount = new TextField("At most in a month");
@@ -29,9 +33,11 @@ final class MonthLimitPanel extends Div {
     private final Button ask = new Button("What would that mean?", e -> ask());
     private final Div result = new Div();
 
-    MonthLimitPanel(Seasons seasons, UUID homestead) {
+    /** @param reckon the money of another plan of the homestead */
+    MonthLimitPanel(Seasons seasons, UUID homestead, Function<PlannedHomestead, MoneyReport> reckon) {
         this.seasons = seasons;
         this.homestead = homestead;
+        this.reckon = reckon;
         addClassNames("fs-ask", "fs-no-print");
         result.getElement().setAttribute("role", "status");
         result.getElement().setAttribute("aria-live", "polite");
@@ -65,11 +71,21 @@ final class MonthLimitPanel extends Div {
         });
     }
 
+    /** First what was asked: whether it can be afforded. */
+    private void months(PlannedHomestead limited) {
+        TimeWords words = new TimeWords(reckon.apply(limited));
+        result.add(new Paragraph(words.affordable()));
+        result.add(SpendSections.sums(new TablePanel(words.months())));
+    }
+
     private void show(Compared found) {
         result.removeAll();
         switch (found) {
             case Compared.Nothing nothing -> result.add(new Paragraph(nothing.why()));
-            case Compared.Plans plans -> result.add(new SideBySidePanel(plans));
+            case Compared.Plans plans -> {
+                plans.limited().ifPresent(this::months);
+                result.add(new SideBySidePanel(plans));
+            }
         }
     }
 }

@@ -73,13 +73,16 @@ final class RisePanel extends Div {
 
     private void tell() {
         String text = percent.getValue().strip();
-        boolean fits = text.matches("-?\\d{1,4}(\\.\\d{1,3})?");
+        boolean fits = text.matches("-?\\d{1,4}([.,]\\d{1,3})?");
         percent.setInvalid(!fits);
         percent.setErrorMessage("Write a number such as 8 or -2.5");
-        if (fits) {
+        if (!fits) {
+            // what stood there was of another number
+            answer.setText("");
+        } else {
             String key = what.getValue();
-            answer.setText(
-                    new ThingWords(money).rise(key == null || ALL.equals(key) ? null : key, new BigDecimal(text)));
+            answer.setText(new ThingWords(money)
+                    .rise(key == null || ALL.equals(key) ? null : key, new BigDecimal(text.replace(',', '.'))));
         }
     }
 }

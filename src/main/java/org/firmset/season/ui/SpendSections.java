@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import org.firmset.season.PlannedHomestead;
 import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
 import org.firmset.season.WordTable;
@@ -40,12 +42,21 @@ final class SpendSections extends Div {
     private final MonthLimitPanel limit;
     private final RisePanel rise;
 
-    /** @param choose is told which kept budget to hold the money against */
-    SpendSections(Seasons seasons, Baselines baselines, UUID homestead, MoneyReport money, Consumer<UUID> choose) {
+    /**
+     * @param reckon the money of another plan of the homestead
+     * @param choose is told which kept budget to hold the money against
+     */
+    SpendSections(
+            Seasons seasons,
+            Baselines baselines,
+            UUID homestead,
+            MoneyReport money,
+            Function<PlannedHomestead, MoneyReport> reckon,
+            Consumer<UUID> choose) {
         this.baselines = baselines;
         this.homestead = homestead;
         this.choose = choose;
-        limit = new MonthLimitPanel(seasons, homestead);
+        limit = new MonthLimitPanel(seasons, homestead, reckon);
         rise = new RisePanel(money);
         verdict.addClassName("fs-proof");
         add(new H1("Spend"), verdict, links(), stand, beforeMonths);

@@ -6,6 +6,7 @@ import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -92,10 +93,7 @@ class SpendView extends SeasonPage {
     }
 
     private void show(UUID id, PlannedHomestead planned, SeasonReport report) {
-        Purchases.Writer purchases = new Purchases.Writer(planned.homestead().currency());
-        book.each(id, kept -> purchases.add(kept.receipt()));
-        MoneyReport money =
-                MoneyReport.of(new Books(planned.homestead(), planned.season(), purchases.done(), report.statusDate()));
+        MoneyReport money = reckon(id, planned, report.statusDate());
         List<KeptBaseline> kept = baselines.all(id);
         Optional<KeptBaseline> chosen = kept.stream()
                 .filter(k -> against.filter(k.id()::equals).isPresent())
@@ -104,11 +102,23 @@ class SpendView extends SeasonPage {
         sectionsOf(id, money).show(money, report, kept, chosen);
     }
 
+    private MoneyReport reckon(UUID id, PlannedHomestead planned, LocalDate today) {
+        Purchases.Writer purchases = new Purchases.Writer(planned.homestead().currency());
+        book.each(id, kept -> purchases.add(kept.receipt()));
+        return MoneyReport.of(new Books(planned.homestead(), planned.season(), purchases.done(), today));
+    }
+
     private SpendSections sectionsOf(UUID id, MoneyReport money) {
         SpendSections there = sections;
         if (there == null || there.getParent().isEmpty()) {
             removeAll();
-            there = new SpendSections(seasons(), baselines, id, money, this::holdAgainst);
+            there = new SpendSections(
+                    seasons(),
+                    baselines,
+                    id,
+                    money,
+                    planned -> reckon(id, planned, seasons().today()),
+                    this::holdAgainst);
             add(there);
             sections = there;
         }

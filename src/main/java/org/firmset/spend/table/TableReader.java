@@ -128,9 +128,11 @@ public final class TableReader {
             }
         } catch (IOException | UncheckedIOException e) {
             faults.add(new Fault(
-                    rows.isEmpty() ? "" : "after line " + rows.getLast().line(),
+                    rows.isEmpty()
+                            ? "in the first line"
+                            : "after line " + rows.getLast().line(),
                     "",
-                    "has a quote that is not closed or does not end its cell",
+                    "stands a quote that is not closed or does not end its cell",
                     "Write a quote inside a cell twice, and quotes around the whole cell"));
         }
         return rows;

@@ -130,6 +130,26 @@ class SpendPageTest extends DemoPages {
     }
 
     @Test
+    void aLimitIsAnsweredMonthByMonthBeforeThePlansAreSetSideBySide() {
+        navigate("spend", Div.class);
+        field("At most in a month").setValue("900,50");
+        test(find(Button.class).withText("What would that mean?").single()).click();
+        until(() -> paragraphs().stream().anyMatch(p -> p.matches("(Every month keeps within|Over) \\$900\\.50.*")));
+        assertThat(tables())
+                .contains("Against $900.50 a month")
+                .contains("At most $900.50 a month, kept as far as it can be");
+    }
+
+    @Test
+    void aRiseIsReadWithEitherDecimalMarkAndARefusedOneLeavesNoAnswer() {
+        navigate("spend", Div.class);
+        field("A rise of, in percent").setValue("8,5");
+        assertThat(paragraphs()).anyMatch(p -> p.startsWith("A rise of 8.5 % on all packs makes $"));
+        field("A rise of, in percent").setValue("much");
+        assertThat(paragraphs()).noneMatch(p -> p.startsWith("A rise of"));
+    }
+
+    @Test
     void aReceiptOfAnotherTabIsToldAndNothingTypedOrUnfoldedFoldsUp() {
         openSpendWithABudgetKept();
         field("A rise of, in percent").setValue("10");

@@ -135,7 +135,7 @@ class TableReaderTest {
         @Test
         void quotes_that_are_not_closed() {
             assertThat(line(read("a,b\n1,2\n3,\"never\n4,5\n")))
-                    .startsWith("after line 2 has a quote that is not closed");
+                    .startsWith("after line 2 stands a quote that is not closed");
         }
 
         @Test
