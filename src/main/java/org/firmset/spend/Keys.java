@@ -16,6 +16,9 @@ import org.firmset.homestead.Subproject;
  * @param stages the subproject of each stage
  */
 public record Keys(Set<String> subprojects, Map<String, String> stages, Set<String> materials) {
+    /** Stands behind what receipts name and the homestead no longer has. */
+    public static final String GONE = " (no longer there)";
+
     private static final int MOST_SHOWN = 8;
 
     public Keys {

@@ -7,13 +7,12 @@ import java.util.Map;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
+import org.firmset.spend.Keys;
 import org.firmset.spend.Share;
 import org.jspecify.annotations.Nullable;
 
 /** Who may bear a cost, in words. What was removed from the homestead keeps its key and says so. */
 final class Bearers {
-    static final String GONE = " (no longer there)";
-
     private final Map<String, String> subprojects = new HashMap<>();
     private final Map<String, String> stages = new HashMap<>();
     private final List<Bearer> all = new ArrayList<>();
@@ -48,10 +47,10 @@ final class Bearers {
     }
 
     String subproject(String key) {
-        return subprojects.getOrDefault(key, key + GONE);
+        return subprojects.getOrDefault(key, key + Keys.GONE);
     }
 
     String stage(String key) {
-        return stages.getOrDefault(key, key + GONE);
+        return stages.getOrDefault(key, key + Keys.GONE);
     }
 }

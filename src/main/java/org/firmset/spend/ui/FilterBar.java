@@ -17,6 +17,7 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.Material;
 import org.firmset.homestead.Stage;
 import org.firmset.homestead.Subproject;
+import org.firmset.spend.Keys;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.ReceiptFilter;
 import org.jspecify.annotations.Nullable;
@@ -106,9 +107,7 @@ final class FilterBar extends Div {
         return choice(
                 "Material",
                 keys,
-                k -> k.equals(ReceiptFilter.NOBODY)
-                        ? "none of the homestead's"
-                        : names.getOrDefault(k, k + Bearers.GONE),
+                k -> k.equals(ReceiptFilter.NOBODY) ? "none of the homestead's" : names.getOrDefault(k, k + Keys.GONE),
                 filter.material(),
                 filter::withMaterial);
     }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.firmset.homestead.Material;
 import org.firmset.measure.Cash;
+import org.firmset.spend.Keys;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.Share;
@@ -70,8 +71,8 @@ final class LineFields extends Div {
             keys.add(chosen);
         }
         material.setItems(keys);
-        material.setItemLabelGenerator(k -> names.getOrDefault(k, k + Bearers.GONE));
-        TypedChoice.allow(material, keys, k -> names.getOrDefault(k, k + Bearers.GONE));
+        material.setItemLabelGenerator(k -> names.getOrDefault(k, k + Keys.GONE));
+        TypedChoice.allow(material, keys, k -> names.getOrDefault(k, k + Keys.GONE));
         material.setClearButtonVisible(true);
         material.setHelperText("So that it counts for what is still to buy. May stay empty.");
         material.setValue(chosen);
