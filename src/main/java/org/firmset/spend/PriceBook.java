@@ -76,13 +76,6 @@ public record PriceBook(List<Quote> quotes) {
         return new PriceBook(all);
     }
 
-    /** With the unit prices that receipts tell. */
-    public PriceBook with(List<Receipt> receipts) {
-        List<Quote> all = new ArrayList<>(quotes);
-        receipts.forEach(r -> all.addAll(quotes(r)));
-        return new PriceBook(all);
-    }
-
     /** The unit prices that a receipt tells; a return none, it says what a pack cost long ago. */
     public static List<Quote> quotes(Receipt receipt) {
         List<Quote> told = new ArrayList<>();

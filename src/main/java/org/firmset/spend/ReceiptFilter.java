@@ -1,7 +1,6 @@
 package org.firmset.spend;
 
 import java.time.YearMonth;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +44,11 @@ public record ReceiptFilter(
 
     public static ReceiptFilter ofStage(String subproject, String stage) {
         return ofSubproject(subproject).withStage(stage);
+    }
+
+    /** What asks for just this key, or for what has none. */
+    public static String orNobody(@Nullable String key) {
+        return key == null ? NOBODY : key;
     }
 
     /** @param stages keys of all that are finished */
@@ -95,6 +99,6 @@ public record ReceiptFilter(
     }
 
     private static boolean takes(@Nullable String wanted, @Nullable String key) {
-        return wanted == null || wanted.equals(Optional.ofNullable(key).orElse(NOBODY));
+        return wanted == null || wanted.equals(orNobody(key));
     }
 }

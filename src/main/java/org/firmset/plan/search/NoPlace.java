@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Reason;
 import org.firmset.plan.Rule;
+import org.firmset.plan.Stage;
 
 /** Names what stood in the way when no plan was found. */
 final class NoPlace {
@@ -60,31 +61,36 @@ final class NoPlace {
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey)
                 .orElse(Rule.HOURS);
-        String message = String.format(
-                Locale.ROOT,
-                "No plan was found in which %s is finished by the last open date %s. In the best one found, %d of %d"
-                        + " stages have a place, and from %s on this one is kept out by: %s of %d site days. Add open"
-                        + " dates or people, or leave stages for later.",
-                model.stage(s).name(),
-                model.days.getLast().date(),
+        return obstacle(
+                most,
+                s,
+                "In the best one found, %d of %d stages have a place, and from %s on this one is kept out by: %s of %d"
+                        + " site days.",
                 model.stageCount - draft.unplaced.size(),
                 model.stageCount,
                 LocalDate.ofEpochDay(fromEpoch),
                 counts,
                 model.dayCount() - from);
-        return new Obstacle(most, List.of(model.stage(s).id()), false, message);
     }
 
     private Obstacle tooLate(int s, int fromEpoch) {
+        return obstacle(
+                Rule.WAITS,
+                s,
+                "In the best one found it could start on %s at the soonest, because of what comes before it.",
+                LocalDate.ofEpochDay(fromEpoch));
+    }
+
+    private Obstacle obstacle(Rule rule, int s, String why, Object... arguments) {
+        Stage stage = model.stage(s);
         String message = String.format(
                 Locale.ROOT,
-                "No plan was found in which %s is finished by the last open date %s. In the best one found it could"
-                        + " start on %s at the soonest, because of what comes before it. Add open dates or people, or"
+                "No plan was found in which %s is finished by the last open date %s. %s Add open dates or people, or"
                         + " leave stages for later.",
-                model.stage(s).name(),
+                stage.name(),
                 model.days.getLast().date(),
-                LocalDate.ofEpochDay(fromEpoch));
-        return new Obstacle(Rule.WAITS, List.of(model.stage(s).id()), false, message);
+                String.format(Locale.ROOT, why, arguments));
+        return new Obstacle(rule, List.of(stage.id()), false, message);
     }
 
     private static String inWords(Rule rule) {

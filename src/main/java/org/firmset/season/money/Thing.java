@@ -42,13 +42,9 @@ public record Thing(
     /** Just the receipts of it. */
     public ReceiptFilter receipts() {
         return ReceiptFilter.ALL
-                .withSubproject(orNobody(subproject))
-                .withStage(orNobody(stage))
+                .withSubproject(ReceiptFilter.orNobody(subproject))
+                .withStage(ReceiptFilter.orNobody(stage))
                 .withKind(kind)
-                .withMaterial(kind == LineKind.MATERIAL ? orNobody(material) : null);
-    }
-
-    private static String orNobody(@Nullable String key) {
-        return key == null ? ReceiptFilter.NOBODY : key;
+                .withMaterial(kind == LineKind.MATERIAL ? ReceiptFilter.orNobody(material) : null);
     }
 }

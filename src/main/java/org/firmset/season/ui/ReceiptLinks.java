@@ -2,7 +2,6 @@ package org.firmset.season.ui;
 
 import java.time.YearMonth;
 import java.util.Collection;
-import java.util.Objects;
 import java.util.Set;
 import org.firmset.season.money.Thing;
 import org.firmset.spend.Forecast;
@@ -19,7 +18,7 @@ final class ReceiptLinks {
     }
 
     static String ofSubproject(@Nullable String key) {
-        return SpendPages.receipts(ReceiptFilter.ofSubproject(orNobody(key)));
+        return SpendPages.receipts(ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(key)));
     }
 
     static String ofMonth(YearMonth month) {
@@ -27,8 +26,9 @@ final class ReceiptLinks {
     }
 
     static String of(Forecast.Of of) {
-        return SpendPages.receipts(
-                new ReceiptFilter(orNobody(of.subproject()), orNobody(of.stage()), null, of.kind(), null));
+        return SpendPages.receipts(ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(of.subproject()))
+                .withStage(ReceiptFilter.orNobody(of.stage()))
+                .withKind(of.kind()));
     }
 
     /** Just the receipts of what differs from a budget. */
@@ -44,9 +44,5 @@ final class ReceiptLinks {
     /** What all finished stages cost. */
     static String ofFinished(Collection<String> stages) {
         return SpendPages.receipts(ReceiptFilter.ofFinished(Set.copyOf(stages)));
-    }
-
-    private static String orNobody(@Nullable String key) {
-        return Objects.requireNonNullElse(key, ReceiptFilter.NOBODY);
     }
 }

@@ -25,7 +25,7 @@ final class StandingCard extends Section {
     private final Standing standing;
     private final MoneyReport money;
 
-    private StandingCard(Standing standing, MoneyReport money, Money scale) {
+    private StandingCard(Standing standing, MoneyReport money, MoneyWords words, Money scale) {
         this.standing = standing;
         this.money = money;
         addClassName("fs-glance");
@@ -33,18 +33,18 @@ final class StandingCard extends Section {
         if (!standing.isWhole()) {
             add(new Paragraph(sentence()));
         }
-        add(bar(scale), parts());
+        add(bar(scale), parts(words));
     }
 
     /** All of them, the whole first; their bars have one scale among them, that of the whole has its own. */
     static Div cards(MoneyReport money) {
         MoneyWords words = new MoneyWords(money);
         StandingCard whole =
-                new StandingCard(words.together(), money, scale(List.of(words.together()), money.currency()));
+                new StandingCard(words.together(), money, words, scale(List.of(words.together()), money.currency()));
         whole.addClassName("fs-glance-whole");
         Div cards = new Div(whole);
         Money scale = scale(words.standings(), money.currency());
-        words.standings().forEach(s -> cards.add(new StandingCard(s, money, scale)));
+        words.standings().forEach(s -> cards.add(new StandingCard(s, money, words, scale)));
         cards.addClassName("fs-glances");
         return cards;
     }
@@ -109,7 +109,7 @@ final class StandingCard extends Section {
         return String.format(Locale.ROOT, "%.2f%%", 100 * share);
     }
 
-    private Component parts() {
+    private Component parts(MoneyWords words) {
         DescriptionList list = new DescriptionList();
         String receipts = standing.isWhole() ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
         part(list, "fs-spent", "Spent", link("spent", standing.row().spent(), receipts));
@@ -119,16 +119,12 @@ final class StandingCard extends Section {
                 "fs-to-pay",
                 "Still to pay",
                 new Span(money.show(standing.row().toBuy())));
-        part(list, "fs-no-swatch", "Low to high", new Span(lowToHigh()));
+        part(list, "fs-no-swatch", "Low to high", new Span(words.lowToHigh(standing.row())));
         Money allowed = standing.allowed();
         if (allowed != null) {
             part(list, "fs-allowed", "May be spent", new Span(money.show(allowed)));
         }
         return list;
-    }
-
-    private String lowToHigh() {
-        return new MoneyWords(money).lowToHigh(standing.row());
     }
 
     private static void part(DescriptionList list, String swatch, String name, Component value) {

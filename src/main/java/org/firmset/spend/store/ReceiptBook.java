@@ -154,7 +154,7 @@ public class ReceiptBook {
                     "/documents",
                     gone.name(),
                     "was handed in more than a day ago, kept on no receipt since, and is gone",
-                    "Take it off and hand it in again")));
+                    "Remove it and hand it in again")));
         }
     }
 

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.firmset.homestead.Homestead;
@@ -85,12 +84,9 @@ class OpenedFiguresTest {
     }
 
     private static ReceiptFilter filter(Forecast.Of of) {
-        return new ReceiptFilter(
-                Objects.requireNonNullElse(of.subproject(), ReceiptFilter.NOBODY),
-                Objects.requireNonNullElse(of.stage(), ReceiptFilter.NOBODY),
-                null,
-                of.kind(),
-                null);
+        return ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(of.subproject()))
+                .withStage(ReceiptFilter.orNobody(of.stage()))
+                .withKind(of.kind());
     }
 
     @Test
