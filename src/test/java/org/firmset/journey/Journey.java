@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.firmset.Firmset;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -82,9 +83,12 @@ abstract class Journey {
         return address + path;
     }
 
-    /** What browsers complained of since the start. */
-    List<String> troubles() {
-        return troubles;
+    /** What browsers complained of is a fault of the journey that was under way. */
+    @AfterEach
+    void nothingWentWrongInTheBrowser() {
+        List<String> found = List.copyOf(troubles);
+        troubles.clear();
+        assertThat(found).isEmpty();
     }
 
     Page page(int width, ColorScheme colours) {
@@ -101,7 +105,7 @@ abstract class Journey {
         page.onPageError(troubles::add);
         page.onConsoleMessage(m -> {
             if (m.type().equals("error")) {
-                troubles.add(m.text());
+                troubles.add(m.text() + " " + m.location());
             }
         });
         return page;

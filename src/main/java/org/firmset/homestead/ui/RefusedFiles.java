@@ -13,9 +13,13 @@ public final class RefusedFiles {
         words.setError(new UploadI18N.Error()
                 .setIncorrectFileType("it is none of "
                         + String.join(", ", upload.getAcceptedFileExtensions()).replace(".", ""))
-                .setFileIsTooBig("it is larger than " + (upload.getMaxFileSize() >> 20) + " MiB")
+                .setFileIsTooBig(tooLarge(upload))
                 .setTooManyFiles("one at a time"));
         upload.setI18n(words);
         upload.addFileRejectedListener(e -> faults.show("The file was not taken: " + e.getErrorMessage() + "."));
+    }
+
+    static String tooLarge(Upload upload) {
+        return "it is larger than " + (upload.getMaxFileSize() >> 20) + " MiB";
     }
 }

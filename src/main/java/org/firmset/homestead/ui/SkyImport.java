@@ -6,7 +6,6 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.upload.Upload;
-import com.vaadin.flow.server.streams.UploadHandler;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -56,27 +55,13 @@ class SkyImport extends Div {
 
     private Upload upload(String words, Consumer<String> taking) {
         Upload upload = new Upload();
-        upload.setUploadHandler(UploadHandler.inMemory((metadata, bytes) -> {
-            take(bytes, taking);
-            upload.clearFileList();
-        }));
         upload.setAcceptedMimeTypes("text/csv", "text/plain");
         upload.setAcceptedFileExtensions(".csv", ".txt");
         upload.setMaxFileSize(LONGEST_UPLOAD);
-        upload.setMaxFiles(1);
         upload.setUploadButton(new Button(words));
         upload.setDropLabel(new Span("or drop it here"));
-        RefusedFiles.tell(upload, faults);
+        OneFile.takenFrom(upload, faults, bytes -> taking.accept(new String(bytes, StandardCharsets.UTF_8)));
         return upload;
-    }
-
-    private void take(byte[] bytes, Consumer<String> taking) {
-        // the page may have been told another limit than the one kept here
-        if (bytes.length > LONGEST_UPLOAD) {
-            faults.show("The file is larger than 1 MiB, far more than a table of days; nothing was changed.");
-        } else {
-            taking.accept(new String(bytes, StandardCharsets.UTF_8));
-        }
     }
 
     void takeNormals(String table) {

@@ -13,7 +13,6 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.upload.Upload;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
-import com.vaadin.flow.server.streams.UploadHandler;
 import java.time.Clock;
 import java.time.LocalDate;
 import org.firmset.homestead.Homestead;
@@ -90,17 +89,12 @@ class StartView extends Div {
                 "Bring a file",
                 "A homestead file that you exported before, or that somebody sent you. It is taken whole or not at all.");
         Upload upload = new Upload();
-        upload.setUploadHandler(UploadHandler.inMemory((metadata, bytes) -> {
-            bring(bytes);
-            upload.clearFileList();
-        }));
         upload.setAcceptedMimeTypes("application/json");
         upload.setAcceptedFileExtensions(".json");
         upload.setMaxFileSize(LONGEST_UPLOAD);
-        upload.setMaxFiles(1);
         upload.setUploadButton(new Button("Choose a file"));
         upload.setDropLabel(new Span("or drop it here"));
-        RefusedFiles.tell(upload, faults);
+        OneFile.takenFrom(upload, faults, this::bring);
         section.add(upload);
         return section;
     }
