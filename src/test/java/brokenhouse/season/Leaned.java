@@ -1,4 +1,10 @@
 package brokenhouse.season;
 
-/** Used wrongly on purpose. */
-public class Leaned {}
+import brokenhouse.season.words.Said;
+
+/** Used wrongly on purpose, and in a circle with the words for it. */
+public class Leaned {
+    Said said() {
+        return new Said();
+    }
+}

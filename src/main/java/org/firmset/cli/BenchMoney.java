@@ -9,8 +9,6 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Style;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.SeasonPlanner;
 import org.firmset.season.money.Books;
 import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.Course;
@@ -19,6 +17,8 @@ import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.Purchases;
 import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
+import org.firmset.season.report.SeasonPlanner;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Receipt;
 
 /** How long it takes to reckon and tell all that the page of money shows, of the demo with its plan. */

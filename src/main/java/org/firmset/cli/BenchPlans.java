@@ -9,7 +9,7 @@ import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.plan.Effort;
 import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.Style;
-import org.firmset.season.ProblemWriter;
+import org.firmset.season.problem.ProblemWriter;
 
 /** firmset bench plan: how long planning takes and how far proofs go, as Markdown tables. */
 final class BenchPlans {

@@ -14,11 +14,11 @@ import org.firmset.homestead.file.Reading;
 import org.firmset.measure.Hours;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.UnitsFault;
-import org.firmset.season.Dates;
-import org.firmset.season.DayOutlook;
-import org.firmset.season.DayOutlookWriter;
-import org.firmset.season.DayPowerWords;
-import org.firmset.season.DayWords;
+import org.firmset.season.day.DayOutlook;
+import org.firmset.season.day.DayOutlookWriter;
+import org.firmset.season.day.DayPowerWords;
+import org.firmset.season.day.DayWords;
+import org.firmset.season.words.Dates;
 
 /** firmset day FILE --date D: what a date can hold of light, weather and power, with some work or without. */
 final class DayCommand {

@@ -20,14 +20,14 @@ import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Style;
-import org.firmset.season.DayChange;
-import org.firmset.season.LoadChange;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.SeasonPlanner;
-import org.firmset.season.SeasonReport;
-import org.firmset.season.TripLoads;
-import org.firmset.season.TripLoadsWriter;
-import org.firmset.season.WaterWriter;
+import org.firmset.season.load.DayChange;
+import org.firmset.season.load.LoadChange;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.load.TripLoadsWriter;
+import org.firmset.season.problem.WaterWriter;
+import org.firmset.season.report.SeasonPlanner;
+import org.firmset.season.result.PlannedSeason;
+import org.firmset.season.result.SeasonReport;
 
 /** firmset loads FILE --trip N: what a trip carries, where each pack lies and what to buy, or what a change on the day means. */
 final class LoadsCommand {

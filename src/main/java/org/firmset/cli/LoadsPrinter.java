@@ -3,13 +3,13 @@ package org.firmset.cli;
 import org.firmset.homestead.Cautions;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
-import org.firmset.season.Dates;
-import org.firmset.season.LoadWords;
-import org.firmset.season.SeasonReport;
-import org.firmset.season.SeasonSupplies;
-import org.firmset.season.SupplyWords;
-import org.firmset.season.TripLoads;
-import org.firmset.season.WordTable;
+import org.firmset.season.load.LoadWords;
+import org.firmset.season.load.SeasonSupplies;
+import org.firmset.season.load.SupplyWords;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
+import org.firmset.season.words.WordTable;
 
 /** Prints what a trip carries as plain text. */
 final class LoadsPrinter {

@@ -18,8 +18,8 @@ import org.firmset.measure.UnitSystem;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Obstacle;
 import org.firmset.plan.Style;
-import org.firmset.season.SeasonPlanner;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.report.SeasonPlanner;
+import org.firmset.season.result.SeasonReport;
 
 /** firmset plan FILE: prints the season plan of a homestead file. */
 final class PlanCommand {

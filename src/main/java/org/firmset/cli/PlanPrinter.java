@@ -8,9 +8,9 @@ import org.firmset.measure.Cash;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.plan.RunKind;
-import org.firmset.season.Dates;
-import org.firmset.season.Proof;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.Proof;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 

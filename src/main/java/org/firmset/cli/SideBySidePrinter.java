@@ -1,9 +1,9 @@
 package org.firmset.cli;
 
 import java.io.PrintStream;
-import org.firmset.season.Compared;
-import org.firmset.season.SideBySideWords;
-import org.firmset.season.WordTable;
+import org.firmset.season.ask.Compared;
+import org.firmset.season.ask.SideBySideWords;
+import org.firmset.season.words.WordTable;
 
 /** Prints two plans side by side, in columns. */
 final class SideBySidePrinter {

@@ -4,13 +4,13 @@ import java.io.PrintStream;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import org.firmset.season.WordTable;
 import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.Course;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
+import org.firmset.season.words.WordTable;
 import org.firmset.spend.Baseline;
 
 /** The money of a homestead as plain text. */

@@ -2,7 +2,7 @@ package org.firmset.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.WordTable;
 
 /** A table of words as plain text, in columns. */
 final class TablePrinter {

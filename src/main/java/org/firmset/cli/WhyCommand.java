@@ -14,17 +14,17 @@ import org.firmset.plan.DeliveryOffer;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
-import org.firmset.season.Answers;
-import org.firmset.season.Compared;
-import org.firmset.season.Comparing;
-import org.firmset.season.MorePower;
-import org.firmset.season.MorePowerFinder;
-import org.firmset.season.MorePowerWords;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.Question;
-import org.firmset.season.SeasonPlanner;
-import org.firmset.season.SeasonReport;
-import org.firmset.season.WordTable;
+import org.firmset.season.ask.Answers;
+import org.firmset.season.ask.Compared;
+import org.firmset.season.ask.Comparing;
+import org.firmset.season.ask.MorePower;
+import org.firmset.season.ask.MorePowerFinder;
+import org.firmset.season.ask.MorePowerWords;
+import org.firmset.season.ask.Question;
+import org.firmset.season.report.SeasonPlanner;
+import org.firmset.season.result.PlannedSeason;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.WordTable;
 
 /** firmset why FILE ...: answers a question about the plan of a homestead file by planning it again. */
 final class WhyCommand {

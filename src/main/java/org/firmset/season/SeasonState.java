@@ -3,6 +3,7 @@ package org.firmset.season;
 import java.util.List;
 import org.firmset.homestead.Homestead;
 import org.firmset.plan.Obstacle;
+import org.firmset.season.result.SeasonReport;
 import org.jspecify.annotations.Nullable;
 
 /** Where the plan of a homestead stands. */

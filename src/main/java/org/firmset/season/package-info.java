@@ -1,4 +1,4 @@
-/** From a homestead to its planning problem, its season plan and the words for it. */
+/** Keeps the season plan of each homestead in step with its changes, and answers what is asked of it. */
 @NullMarked
 package org.firmset.season;
 

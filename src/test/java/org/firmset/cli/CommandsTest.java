@@ -15,7 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.firmset.homestead.file.RecordJson;
 import org.firmset.measure.UnitSystem;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.SeasonReport;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -34,6 +34,8 @@ import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MonthMoney;
 import org.firmset.season.money.Payment;
 import org.firmset.season.money.Purpose;
+import org.firmset.season.report.ReportWriter;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.RandomReceipts;

@@ -16,6 +16,7 @@ import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.PlanChecker;
 import org.firmset.plan.search.ConstructivePlanner;
+import org.firmset.season.load.TripWaterWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
 import org.junit.jupiter.api.TestReporter;

@@ -1,6 +1,7 @@
 package org.firmset.season;
 
 import java.util.List;
+import org.firmset.season.result.SeasonReport;
 
 /** Reports that are another in one part. */
 public final class Reports {

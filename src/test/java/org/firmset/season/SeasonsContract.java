@@ -20,6 +20,7 @@ import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.plan.Style;
+import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.SeasonPlans;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;

@@ -10,10 +10,10 @@ import org.firmset.measure.Hours;
 import org.jspecify.annotations.Nullable;
 
 /** Homesteads in which one stage is another. */
-final class StageCopies {
+public final class StageCopies {
     private StageCopies() {}
 
-    static Homestead withStage(Homestead homestead, String key, UnaryOperator<Stage> how) {
+    public static Homestead withStage(Homestead homestead, String key, UnaryOperator<Stage> how) {
         return homestead.withStages(homestead.stages().stream()
                 .map(s -> s.key().equals(key) ? how.apply(s) : s)
                 .toList());
@@ -23,12 +23,12 @@ final class StageCopies {
         return with(stage, stage.labour(), crew, stage.energyPerHour(), stage.toolTimes());
     }
 
-    static Stage withLabour(Stage stage, Hours labour) {
+    public static Stage withLabour(Stage stage, Hours labour) {
         return with(stage, labour, stage.crew(), stage.energyPerHour(), stage.toolTimes());
     }
 
     /** Drawing this for each hour of its labour, whatever its tools draw. */
-    static Stage withDraw(Stage stage, Energy perHour) {
+    public static Stage withDraw(Stage stage, Energy perHour) {
         return with(stage, stage.labour(), stage.crew(), perHour, List.of());
     }
 

@@ -11,6 +11,7 @@ import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.plan.Effort;
 import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Style;
+import org.firmset.season.report.SeasonPlanner;
 import org.junit.jupiter.api.Test;
 
 /** Each style is the best of the three at its own aim. */

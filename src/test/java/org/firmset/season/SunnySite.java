@@ -12,7 +12,7 @@ import org.firmset.homestead.file.Reading;
  * wind. Its slab takes 20 bags in 8 hours: 10 minutes of the mixer (600 W, half of the time) a bag, and for each hour of labour 15
  * minutes of the vibrator (400 W) and 40 Wh besides.
  */
-final class SunnySite {
+public final class SunnySite {
     private static final String MONTH =
             "{\"meanHigh\": \"20 degC\", \"meanLow\": \"6 degC\", \"wetDays\": 0, \"sunHours\": 5, \"wind\": \"4 m/s\"}";
     private static final String FILE = """
@@ -56,17 +56,17 @@ final class SunnySite {
 
     private SunnySite() {}
 
-    static Homestead make() {
+    public static Homestead make() {
         return with("", "");
     }
 
     /** @param power more of the power kit, and {@code place} more of the place, each beginning with a comma */
-    static Homestead with(String power, String place) {
+    public static Homestead with(String power, String place) {
         return with(power, place, 400);
     }
 
     /** The same with other panels. */
-    static Homestead with(String power, String place, int panelWatts) {
+    public static Homestead with(String power, String place, int panelWatts) {
         String months = String.join(",", Collections.nCopies(12, MONTH));
         String file = FILE.formatted(months, place, POWER.formatted(panelWatts, power));
         return switch (HomesteadFile.read(file.getBytes(UTF_8))) {

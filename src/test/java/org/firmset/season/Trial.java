@@ -11,6 +11,7 @@ import org.firmset.plan.PlanningProblem;
 import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Style;
 import org.firmset.plan.search.ConstructivePlanner;
+import org.firmset.season.problem.ProblemWriter;
 
 /** A homestead with what planning makes of it in each style, worked out when it is asked for. */
 final class Trial {

@@ -12,11 +12,11 @@ import org.firmset.homestead.file.Reading;
  * A homestead with 60 mm of rain in every month, 2 mm a day in June, whose one stage takes 160 L on one day: 8 cans of 20 L, 21
  * kg each. Two weekends are open, 5 and 12 June; the four days from 1 June to the first bring 64 L from 10 m2 of roof at 80 %.
  */
-final class WaterSite {
-    static final LocalDate TUESDAY = LocalDate.of(2027, 6, 1);
-    static final String STORE = """
+public final class WaterSite {
+    public static final LocalDate TUESDAY = LocalDate.of(2027, 6, 1);
+    public static final String STORE = """
             "water": {"tank": "1000 L", "now": "100 L", "catchPercent": 80, "can": "20 L", "canMass": "1 kg"}""";
-    static final String WITH_ROOF = STORE.replace("\"catch", "\"roof\": \"10 m2\", \"catch");
+    public static final String WITH_ROOF = STORE.replace("\"catch", "\"roof\": \"10 m2\", \"catch");
     private static final String MONTH =
             "{\"meanHigh\": \"20 degC\", \"meanLow\": \"6 degC\", \"wetDays\": 8, \"sunHours\": 5, \"rain\": \"60 mm\"}";
     private static final String FILE = """
@@ -44,16 +44,16 @@ final class WaterSite {
     private WaterSite() {}
 
     /** @param water the store as it is written, or nothing */
-    static Homestead with(String water) {
+    public static Homestead with(String water) {
         return read(file(water));
     }
 
-    static String file(String water) {
+    public static String file(String water) {
         String months = String.join(",", Collections.nCopies(12, MONTH));
         return FILE.formatted(months, water.isEmpty() ? "" : ", " + water);
     }
 
-    static Homestead read(String file) {
+    public static Homestead read(String file) {
         return switch (HomesteadFile.read(file.getBytes(UTF_8))) {
             case Reading.Accepted accepted -> accepted.homestead();
             case Reading.Refused refused -> throw new AssertionError(refused.faults());

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The walls between the rooms, for any root package, so that they can be tried on a broken house as well. */
 final class Walls {
@@ -169,8 +170,13 @@ final class Walls {
                 .allowEmptyShould(true);
     }
 
-    /** Rooms lead in no circle. */
-    SliceRule noCircles() {
-        return SlicesRuleDefinition.slices().matching(root + ".(*)..").should().beFreeOfCycles();
+    /** Rooms lead in no circle, nor do the packages within them. */
+    List<SliceRule> noCircles() {
+        return Stream.of(".(*)..", ".(**)")
+                .map(part -> SlicesRuleDefinition.slices()
+                        .matching(root + part)
+                        .should()
+                        .beFreeOfCycles())
+                .toList();
     }
 }

@@ -28,7 +28,7 @@ class WallsTest {
 
     @Test
     void roomsLeadInNoCircle() {
-        new Walls("org.firmset").noCircles().check(HOUSE);
+        new Walls("org.firmset").noCircles().forEach(rule -> rule.check(HOUSE));
     }
 
     @Test
@@ -67,5 +67,15 @@ class WallsTest {
                 .anySatisfy(line -> assertThat(line)
                         .contains("brokenhouse.plan.LeaningPlan")
                         .contains("jakarta.persistence.Entity"));
+    }
+
+    @Test
+    void packagesOfARoomThatUseEachOtherAreSeen() {
+        JavaClasses broken = new ClassFileImporter().importPackages("brokenhouse");
+        List<String> reports = new Walls("brokenhouse")
+                .noCircles().stream()
+                        .flatMap(r -> r.evaluate(broken).getFailureReport().getDetails().stream())
+                        .toList();
+        assertThat(reports).anySatisfy(line -> assertThat(line).contains("Slice season.words", "Slice season ->"));
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.firmset.homestead.Homestead;
 import org.firmset.measure.Cash;
-import org.firmset.season.PlannedSeason;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Receipt;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;

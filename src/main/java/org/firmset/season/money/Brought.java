@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.firmset.plan.Load;
 import org.firmset.plan.Run;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.TripWork;
+import org.firmset.season.load.TripWork;
+import org.firmset.season.result.PlannedSeason;
 import org.jspecify.annotations.Nullable;
 
 /**

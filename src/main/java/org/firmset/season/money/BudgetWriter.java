@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.firmset.measure.Cash;
-import org.firmset.season.PlannedSeason;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.FinishedWork;
 import org.javamoney.moneta.Money;

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.firmset.homestead.Tool;
-import org.firmset.season.Dates;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.Dates;
+import org.firmset.season.words.WordTable;
 import org.firmset.spend.Forecast;
 import org.javamoney.moneta.Money;
 

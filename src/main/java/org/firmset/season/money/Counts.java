@@ -3,7 +3,7 @@ package org.firmset.season.money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.firmset.measure.Cash;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.WordTable;
 import org.firmset.spend.LineKind;
 import org.javamoney.moneta.Money;
 

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.firmset.homestead.BudgetItem;
 import org.firmset.homestead.BudgetKind;
 import org.firmset.measure.Cash;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.SeasonReport;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.LineKind;
 import org.javamoney.moneta.Money;

@@ -10,7 +10,7 @@ import org.firmset.plan.Run;
 import org.firmset.plan.RunKind;
 import org.firmset.plan.Trip;
 import org.firmset.plan.WorkBlock;
-import org.firmset.season.PlannedSeason;
+import org.firmset.season.result.PlannedSeason;
 
 /** A trip that the plan makes, with its work and its runs. */
 record MadeTrip(Trip trip, List<WorkBlock> blocks, List<Run> runs) {

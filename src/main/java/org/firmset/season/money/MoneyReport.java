@@ -13,7 +13,7 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Run;
-import org.firmset.season.PlannedSeason;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.FinishedWork;

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.firmset.homestead.Subproject;
 import org.firmset.measure.Cash;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.WordTable;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.LineKind;
 import org.javamoney.moneta.Money;

@@ -11,8 +11,8 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.firmset.homestead.SpendingLimit;
-import org.firmset.season.Dates;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.Dates;
+import org.firmset.season.words.WordTable;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 

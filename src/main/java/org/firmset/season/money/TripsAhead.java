@@ -13,7 +13,7 @@ import org.firmset.homestead.TripSharing;
 import org.firmset.measure.Cash;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.WorkBlock;
-import org.firmset.season.PlannedSeason;
+import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Allocation;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.TripCost;

@@ -2,7 +2,7 @@ package org.firmset.season.store;
 
 import java.time.Instant;
 import java.util.UUID;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.SeasonReport;
 
 /**
  * A season plan as it was made.

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.file.RecordJson;
 import org.firmset.measure.UnitSystem;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.SeasonReport;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 

@@ -9,8 +9,8 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import java.util.UUID;
-import org.firmset.season.Question;
 import org.firmset.season.Seasons;
+import org.firmset.season.ask.Question;
 
 /** A question that is answered by planning again, when it is asked: a button, then what came of it. */
 final class AskPanel extends Div {

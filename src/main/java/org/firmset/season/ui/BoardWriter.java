@@ -10,8 +10,8 @@ import org.firmset.measure.Hours;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.plan.RunKind;
-import org.firmset.season.Dates;
-import org.firmset.season.SeasonReport;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
 
 /** Writes a season plan for the board. */
 final class BoardWriter {

@@ -5,9 +5,9 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
-import org.firmset.season.LoadWords;
-import org.firmset.season.SupplyWords;
-import org.firmset.season.TripLoads;
+import org.firmset.season.load.LoadWords;
+import org.firmset.season.load.SupplyWords;
+import org.firmset.season.load.TripLoads;
 
 /** A delivery: what comes on which terms, and what to know of it. */
 final class BroughtRunPanel extends Section {

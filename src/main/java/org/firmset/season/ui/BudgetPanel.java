@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
-import org.firmset.season.Dates;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.words.Dates;
 import org.firmset.shell.RemovalButton;
 
 /** Budgets that were kept, and how what is expected now differs from one of them and why. */

@@ -16,12 +16,12 @@ import java.util.UUID;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Style;
-import org.firmset.season.Against;
-import org.firmset.season.Compared;
-import org.firmset.season.Comparing;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.StyleWords;
+import org.firmset.season.ask.Against;
+import org.firmset.season.ask.Compared;
+import org.firmset.season.ask.Comparing;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.StyleWords;
 import org.firmset.shell.Frame;
 
 /** The plan now beside the plan before the last change, or beside that of another style. */

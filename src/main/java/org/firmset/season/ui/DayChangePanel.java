@@ -16,11 +16,11 @@ import org.firmset.measure.Mass;
 import org.firmset.measure.UnitSystem;
 import org.firmset.measure.Units;
 import org.firmset.measure.UnitsFault;
-import org.firmset.season.DayChange;
-import org.firmset.season.LoadChange;
-import org.firmset.season.PlannedHomestead;
-import org.firmset.season.SeasonReport;
-import org.firmset.season.TripLoads;
+import org.firmset.season.load.DayChange;
+import org.firmset.season.load.LoadChange;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.result.PlannedHomestead;
+import org.firmset.season.result.SeasonReport;
 
 /** Something came otherwise on the day: what could be had, who rides along, and at once what that means. */
 final class DayChangePanel extends Section {

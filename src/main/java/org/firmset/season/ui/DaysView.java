@@ -25,16 +25,16 @@ import java.util.Optional;
 import org.firmset.homestead.Cautions;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
-import org.firmset.season.Dates;
-import org.firmset.season.DayOutlook;
-import org.firmset.season.DayOutlookWriter;
-import org.firmset.season.DayPowerWords;
-import org.firmset.season.DayWords;
-import org.firmset.season.MonthOutlook;
-import org.firmset.season.PlannedDays;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.WordTable;
+import org.firmset.season.day.DayOutlook;
+import org.firmset.season.day.DayOutlookWriter;
+import org.firmset.season.day.DayPowerWords;
+import org.firmset.season.day.DayWords;
+import org.firmset.season.day.MonthOutlook;
+import org.firmset.season.report.PlannedDays;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
+import org.firmset.season.words.WordTable;
 import org.firmset.shell.Frame;
 
 /** What a date can hold: its light, its weather, the odds of stages, and how the battery goes with the work planned for it. */

@@ -5,11 +5,11 @@ import com.vaadin.flow.component.html.Div;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.firmset.season.WordTable;
 import org.firmset.season.money.BudgetDifference;
 import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.MadeWords;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.season.words.WordTable;
 import org.firmset.spend.Baseline;
 
 /** Where figures of what changed since a budget lead: what receipts tell to them, all others to how they were made. */

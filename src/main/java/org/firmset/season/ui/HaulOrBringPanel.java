@@ -6,12 +6,12 @@ import com.vaadin.flow.component.html.Section;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.firmset.season.HaulOrBring;
-import org.firmset.season.PlannedSeason;
-import org.firmset.season.Question;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.TripLoads;
+import org.firmset.season.ask.Question;
+import org.firmset.season.load.HaulOrBring;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.result.PlannedSeason;
+import org.firmset.season.result.SeasonReport;
 
 /** Whether to fetch or to have it brought: of every supplier who brings something that this trip carries. */
 final class HaulOrBringPanel extends Section {

@@ -21,14 +21,14 @@ import java.util.UUID;
 import org.firmset.homestead.Cautions;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
-import org.firmset.season.Dates;
-import org.firmset.season.LoadWords;
-import org.firmset.season.PlannedHomestead;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.SupplyWords;
-import org.firmset.season.TripLoads;
-import org.firmset.season.TripLoadsWriter;
+import org.firmset.season.load.LoadWords;
+import org.firmset.season.load.SupplyWords;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.load.TripLoadsWriter;
+import org.firmset.season.result.PlannedHomestead;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
 import org.firmset.shell.Frame;
 
 /** What a trip carries: each run with a place for every pack, the limits, what to buy where, and what is on site. */

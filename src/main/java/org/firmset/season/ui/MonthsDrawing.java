@@ -2,7 +2,7 @@ package org.firmset.season.ui;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.firmset.season.MonthOutlook;
+import org.firmset.season.day.MonthOutlook;
 
 /** Draws twelve months as four strips of bars with their figures: dry days, frost, light, sun. A table says the same. */
 final class MonthsDrawing {

@@ -7,10 +7,10 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.util.UUID;
-import org.firmset.season.MorePower;
-import org.firmset.season.MorePowerWords;
 import org.firmset.season.Seasons;
-import org.firmset.season.WordTable;
+import org.firmset.season.ask.MorePower;
+import org.firmset.season.ask.MorePowerWords;
+import org.firmset.season.words.WordTable;
 
 /** What more battery, panels or generator hours would bring the whole season, worked out when it is asked for. */
 final class MorePowerPanel extends Section {

@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.firmset.season.SeasonReport;
-import org.firmset.season.SideBySide;
-import org.firmset.season.SideBySideWords;
+import org.firmset.season.ask.SideBySide;
+import org.firmset.season.ask.SideBySideWords;
+import org.firmset.season.result.SeasonReport;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -28,11 +28,11 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Units;
 import org.firmset.plan.RunKind;
-import org.firmset.season.Dates;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.TripCheck;
-import org.firmset.season.TripChecks;
+import org.firmset.season.report.TripCheck;
+import org.firmset.season.report.TripChecks;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
 import org.firmset.shell.Frame;
 
 /** The start page: everything about the next trip, in the order in which it is needed. */

@@ -5,10 +5,10 @@ import com.vaadin.flow.component.html.H3;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import java.util.List;
-import org.firmset.season.LoadWords;
-import org.firmset.season.SupplyWords;
-import org.firmset.season.TripLoads;
-import org.firmset.season.WordTable;
+import org.firmset.season.load.LoadWords;
+import org.firmset.season.load.SupplyWords;
+import org.firmset.season.load.TripLoads;
+import org.firmset.season.words.WordTable;
 import org.firmset.trade.haul.Bay;
 
 /** One run with a vehicle of one's own: drawn, with its limits, its places and its shopping list. */

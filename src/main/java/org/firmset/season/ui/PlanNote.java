@@ -16,10 +16,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.plan.Obstacle;
-import org.firmset.season.Dates;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.SeasonState;
 import org.firmset.season.Seasons;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
 
 /** One line on every page: how the plan stands, and what the last change moved. */
 class PlanNote extends Div {

@@ -11,9 +11,9 @@ import org.firmset.homestead.Homestead;
 import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.homestead.ui.HomesteadPages;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.SeasonState;
 import org.firmset.season.Seasons;
+import org.firmset.season.result.SeasonReport;
 import org.jspecify.annotations.Nullable;
 
 /** A page that shows the plan of the opened homestead and follows it. */

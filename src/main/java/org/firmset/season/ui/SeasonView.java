@@ -21,12 +21,12 @@ import org.firmset.homestead.store.Homesteads;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Units;
 import org.firmset.plan.Style;
-import org.firmset.season.Dates;
-import org.firmset.season.Proof;
-import org.firmset.season.Question;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.StyleWords;
+import org.firmset.season.ask.Question;
+import org.firmset.season.result.Proof;
+import org.firmset.season.result.SeasonReport;
+import org.firmset.season.words.Dates;
+import org.firmset.season.words.StyleWords;
 import org.firmset.shell.Frame;
 
 /** The whole season: the board, and beside it the critical path in words. */

@@ -10,10 +10,10 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
-import org.firmset.season.Compared;
-import org.firmset.season.SideBySide;
-import org.firmset.season.SideBySideWords;
-import org.firmset.season.WordTable;
+import org.firmset.season.ask.Compared;
+import org.firmset.season.ask.SideBySide;
+import org.firmset.season.ask.SideBySideWords;
+import org.firmset.season.words.WordTable;
 
 /** Two plans: the difference in a sentence, in tables and drawn. */
 final class SideBySidePanel extends Div {

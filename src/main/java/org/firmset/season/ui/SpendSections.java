@@ -15,18 +15,18 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.firmset.season.PlannedHomestead;
-import org.firmset.season.SeasonReport;
 import org.firmset.season.Seasons;
-import org.firmset.season.WordTable;
 import org.firmset.season.money.Course;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MonthMoney;
 import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
+import org.firmset.season.result.PlannedHomestead;
+import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.words.WordTable;
 
 /** The sections of the page of money. What is typed and unfolded stays while the sums around it are made anew. */
 final class SpendSections extends Div {

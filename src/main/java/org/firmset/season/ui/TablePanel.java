@@ -12,7 +12,7 @@ import com.vaadin.flow.component.html.NativeTableRow;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.firmset.season.WordTable;
+import org.firmset.season.words.WordTable;
 
 /** A table of words that scrolls in its own frame; its title is told to those who cannot see what stands above it. */
 final class TablePanel extends Div {

@@ -10,8 +10,8 @@ import org.firmset.plan.SeasonPlan;
 import org.firmset.plan.Stop;
 import org.firmset.plan.Style;
 import org.firmset.plan.check.PlanChecker;
-import org.firmset.season.ProblemWriter;
 import org.firmset.season.RandomHomestead;
+import org.firmset.season.problem.ProblemWriter;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 

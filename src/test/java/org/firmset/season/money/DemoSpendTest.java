@@ -15,7 +15,7 @@ import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.measure.Cash;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Style;
-import org.firmset.season.SeasonPlanner;
+import org.firmset.season.report.SeasonPlanner;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.Difference;
 import org.firmset.spend.EarnedValue;

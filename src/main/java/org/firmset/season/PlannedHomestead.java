@@ -1,6 +1,0 @@
-package org.firmset.season;
-
-import org.firmset.homestead.Homestead;
-
-/** A plan with the homestead it was made of. */
-public record PlannedHomestead(Homestead homestead, PlannedSeason season) {}

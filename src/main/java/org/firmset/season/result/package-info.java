@@ -1,0 +1,5 @@
+/** What planning came to: the plan of a homestead and the report that tells it, as records. */
+@NullMarked
+package org.firmset.season.result;
+
+import org.jspecify.annotations.NullMarked;
