@@ -58,7 +58,13 @@ final class ServedFields extends Div {
         Row row = new Row(bearer, size, remove, frame);
         remove.addClickListener(e -> remove(row));
         bearer.addValueChangeListener(e -> changed.run());
-        size.addValueChangeListener(e -> changed.run());
+        size.addValueChangeListener(e -> {
+            if (bearer.getValue() == null) {
+                // what was asked of the hours is asked anew when they are saved
+                bearer.setInvalid(false);
+            }
+            changed.run();
+        });
         rows.add(row);
         list.add(frame);
         offerRemovals();

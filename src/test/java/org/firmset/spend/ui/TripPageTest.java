@@ -199,7 +199,7 @@ class TripPageTest extends SpringBrowserlessTest {
                         .all()
                         .getFirst()
                         .getErrorMessage())
-                .contains("write '6.25 h' or '6 h 15 min'");
+                .contains("Write '6.25 h' or '6 h 15 min'");
         press("Save");
         assertThat(field("Rate for a mile, USD").getErrorMessage()).startsWith("This is not a number.");
         day("First day").setValue(LocalDate.now().plusDays(2));
