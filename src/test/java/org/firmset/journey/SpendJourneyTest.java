@@ -225,7 +225,8 @@ class SpendJourneyTest extends Journey {
         fitsEverywhere(page, "trip");
         page.keyboard().press("Control+Enter");
         assertThat(heading(page, "^Receipts$")).isVisible();
-        assertThat(page.locator(".fs-ledger li").first()).containsText("Own trip");
+        assertThat(page.locator(".fs-ledger li").filter(new Locator.FilterOptions().setHasText("Own trip")))
+                .containsText("Drive, ");
         page.navigate(address("spend/trip"));
         assertThat(page.locator(".fs-warning li").first())
                 .containsText("is a trip of these days that was written down before");

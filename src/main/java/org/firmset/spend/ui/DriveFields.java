@@ -34,7 +34,7 @@ final class DriveFields extends Div {
         sum = new AmountField("Drive, there and back", words.currency(), travel.costPerTrip());
         Length there = travel.distance();
         distance = new EntryField(
-                "Distance there and back, " + words.distanceUnit(),
+                "There and back, " + words.distanceUnit(),
                 "distance",
                 words.distanceUnit(),
                 words.number(new Length(there.value().add(there.value()))));

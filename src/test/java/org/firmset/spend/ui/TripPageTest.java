@@ -152,7 +152,7 @@ class TripPageTest extends SpringBrowserlessTest {
         go();
         counts(DriveWay.RATE);
         assertThat(paragraphs()).contains("Comes to $76.00 without the drive, which is not filled in yet.");
-        assertThat(field("Distance there and back, mi").getValue()).isEqualTo("186");
+        assertThat(field("There and back, mi").getValue()).isEqualTo("186");
         test(field("Rate for a mile, USD")).setValue("0.70");
         test(field("Tolls")).setValue("6");
         served(TRACK, TOPSOIL);
@@ -173,7 +173,7 @@ class TripPageTest extends SpringBrowserlessTest {
         open(Changed.with(Changed.with(DEMO, "budgeting", byMass), "units", UnitSystem.METRIC));
         go();
         counts(DriveWay.FUEL);
-        test(field("Distance there and back, km")).setValue("300");
+        test(field("There and back, km")).setValue("300");
         test(field("Litres for 100 km")).setValue("8,5");
         test(field("Price of a litre, USD")).setValue("1.459");
         test(field("Food and the like")).setValue("");
@@ -188,8 +188,8 @@ class TripPageTest extends SpringBrowserlessTest {
     void what_cannot_be_read_is_refused_at_its_field_with_what_to_do() {
         go();
         counts(DriveWay.RATE);
-        test(field("Distance there and back, mi")).setValue("far");
-        assertThat(field("Distance there and back, mi").getErrorMessage())
+        test(field("There and back, mi")).setValue("far");
+        assertThat(field("There and back, mi").getErrorMessage())
                 .startsWith("This is not a number with its unit. Write a length such as");
         test(field("Rate for a mile, USD")).setValue("1,234");
         served(TRACK, TOPSOIL);
