@@ -23,6 +23,12 @@ public record OpenDates(
         removed = List.copyOf(removed);
     }
 
+    /** Whether this date is free for a trip. */
+    public boolean isOpen(LocalDate date) {
+        return added.stream().anyMatch(a -> a.date().equals(date))
+                || (!removed.contains(date) && rules.stream().anyMatch(r -> r.covers(date)));
+    }
+
     /** The routine as written, or the usual one. */
     public DayRoutine day() {
         return routine == null ? DayRoutine.USUAL : routine;

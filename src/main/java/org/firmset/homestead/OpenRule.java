@@ -21,4 +21,8 @@ public record OpenRule(
         weekdays = List.copyOf(weekdays);
         people = List.copyOf(people);
     }
+
+    boolean covers(LocalDate date) {
+        return !date.isBefore(from) && !date.isAfter(to) && weekdays.contains(date.getDayOfWeek());
+    }
 }

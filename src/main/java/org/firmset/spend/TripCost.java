@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import org.firmset.homestead.TripSharing;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Length;
 import org.firmset.measure.Worded;
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param food for all people and days
  */
 public record TripCost(Drive drive, Money tolls, Money food) {
+    private static final BigDecimal QUARTERS_OF_AN_HOUR = BigDecimal.valueOf(4);
+
     /** How the drive is reckoned; one way only, or wear would count twice. */
     public sealed interface Drive {
         Money cost();
@@ -54,6 +57,14 @@ public record TripCost(Drive drive, Money tolls, Money food) {
     /** As the homestead's owners write it, with all that is in it. */
     public record Flat(Money cost) implements Drive {}
 
+    /** The fuel stands on receipts of its own, so nothing is counted here. */
+    public record OnReceipts(String currency) implements Drive {
+        @Override
+        public Money cost() {
+            return Cash.ofCents(0, currency);
+        }
+    }
+
     /** By what a trip is shared; the rule is kept and named with the shares. */
     public enum Rule implements Worded {
         BY_HOURS("by the hours worked on each"),
@@ -66,9 +77,31 @@ public record TripCost(Drive drive, Money tolls, Money food) {
             this.words = words;
         }
 
+        /** What the homestead's owners chose. */
+        public static Rule of(TripSharing chosen) {
+            return switch (chosen) {
+                case BY_HOURS -> BY_HOURS;
+                case BY_MASS -> BY_MASS;
+            };
+        }
+
         @Override
         public String words() {
             return words;
+        }
+
+        /** What a part counts under this rule: hours, kilograms, or 1. */
+        BigDecimal weight(Part part) {
+            return switch (this) {
+                case BY_HOURS -> BigDecimal.valueOf(part.quarters()).divide(QUARTERS_OF_AN_HOUR);
+                case BY_MASS -> BigDecimal.valueOf(part.grams(), 3);
+                case EQUALLY -> BigDecimal.ONE;
+            };
+        }
+
+        /** This one, or equally when it says nothing of any of these. */
+        public Rule saying(List<Part> parts) {
+            return parts.stream().allMatch(p -> weight(p).signum() == 0) ? EQUALLY : this;
         }
     }
 
@@ -90,21 +123,13 @@ public record TripCost(Drive drive, Money tolls, Money food) {
 
     /** @param parts at least one, in a lasting order: the earlier bears the odd cent */
     public List<Borne> shared(Rule rule, List<Part> parts) {
-        List<BigDecimal> weights = parts.stream().map(p -> weight(rule, p)).toList();
-        boolean says = weights.stream().anyMatch(w -> w.signum() != 0);
-        List<Money> amounts = Allocation.split(sum(), weights);
+        Rule used = rule.saying(parts);
+        List<Money> amounts =
+                Allocation.split(sum(), parts.stream().map(used::weight).toList());
         List<Borne> borne = new ArrayList<>();
         for (int i = 0; i < amounts.size(); i++) {
-            borne.add(new Borne(parts.get(i), amounts.get(i), says ? rule : Rule.EQUALLY));
+            borne.add(new Borne(parts.get(i), amounts.get(i), used));
         }
         return borne;
-    }
-
-    private static BigDecimal weight(Rule rule, Part part) {
-        return switch (rule) {
-            case BY_HOURS -> BigDecimal.valueOf(part.quarters());
-            case BY_MASS -> BigDecimal.valueOf(part.grams());
-            case EQUALLY -> BigDecimal.ONE;
-        };
     }
 }

@@ -206,4 +206,43 @@ class SpendJourneyTest extends Journey {
         fitsEverywhere(page, "receipt-alike");
         page.context().close();
     }
+
+    @Test
+    @Order(8)
+    void a_trip_is_written_down_with_its_rate_and_hours_and_asked_about_when_written_again() {
+        Page page = page(1440, ColorScheme.LIGHT);
+        page.navigate(address("spend/receipts"));
+        page.getByText("Write down a trip").click();
+        assertThat(heading(page, "^Write down a trip$")).isVisible();
+        page.getByText("by a rate for the distance").click();
+        page.getByLabel("Rate for a mile, USD", exactly()).fill("0.70");
+        page.getByLabel("Tolls", exactly()).fill("6");
+        page.getByText("It served another, too").click();
+        serves(page, 0, "Dig the base and footing trench", "6.5");
+        serves(page, 1, "Take off the topsoil for the shop", "3.5");
+        assertThat(page.locator(".fs-trip-outcome")).containsText("Shared by the hours worked on each.");
+        assertThat(page.locator(".fs-trip-outcome")).containsText("186 mi at 0.7 USD a mi");
+        fitsEverywhere(page, "trip");
+        page.keyboard().press("Control+Enter");
+        assertThat(heading(page, "^Receipts$")).isVisible();
+        assertThat(page.locator(".fs-ledger li").filter(new Locator.FilterOptions().setHasText("Own trip")))
+                .containsText("Drive, ");
+        page.navigate(address("spend/trip"));
+        assertThat(page.locator(".fs-warning li").first())
+                .containsText("is a trip of these days that was written down before");
+        page.getByLabel("Rate for a mile, USD", exactly()).fill("dear");
+        page.getByText("Save", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.getByText("Some fields are not right yet")).isVisible();
+        fitsEverywhere(page, "trip-again");
+        page.context().close();
+    }
+
+    private static void serves(Page page, int row, String stage, String hours) {
+        Locator bearer = page.locator(".fs-served .fs-share")
+                .nth(row)
+                .getByLabel("For", new Locator.GetByLabelOptions().setExact(true));
+        bearer.fill(stage);
+        bearer.press("Enter");
+        page.getByLabel("Worked, h", exactly()).nth(row).fill(hours);
+    }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.LineKind;
@@ -19,6 +20,7 @@ import org.firmset.spend.ReceiptCosts;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.firmset.spend.SpentSums;
+import org.firmset.spend.TripReceipt;
 import org.javamoney.moneta.Money;
 
 /**
@@ -31,6 +33,7 @@ import org.javamoney.moneta.Money;
  * @param packs what came and what went back of each material, by date
  * @param quotes prices of packs, each said once
  * @param orders in the order of the receipts
+ * @param trips first days of trips that were written down as such, each once
  */
 public record Purchases(
         Forecast spent,
@@ -38,7 +41,8 @@ public record Purchases(
         List<PurchasedItem> items,
         List<Packs> packs,
         List<PriceBook.Quote> quotes,
-        List<Receipt> orders) {
+        List<Receipt> orders,
+        Set<LocalDate> trips) {
     /** @param packs whole ones, never 0; negative when they went back, and so is their cost */
     public record Packs(String material, LocalDate date, int packs, Money cost) {}
 
@@ -58,6 +62,7 @@ public record Purchases(
         private final List<Packs> packs = new ArrayList<>();
         private final Set<PriceBook.Quote> quotes = new LinkedHashSet<>();
         private final List<Receipt> orders = new ArrayList<>();
+        private final Set<LocalDate> trips = new TreeSet<>();
 
         public Writer(String currency) {
             this.currency = currency;
@@ -71,6 +76,9 @@ public record Purchases(
             paid.merge(receipt.date(), paid(apart), Long::sum);
             items.add(apart);
             quotes.addAll(PriceBook.quotes(receipt));
+            if (TripReceipt.is(receipt)) {
+                trips.add(receipt.date());
+            }
             if (receipt.state() == ReceiptState.ORDERED) {
                 orders.add(receipt);
             } else {
@@ -116,7 +124,8 @@ public record Purchases(
                     items.all(currency),
                     packs.stream().sorted(Comparator.comparing(Packs::date)).toList(),
                     List.copyOf(quotes),
-                    List.copyOf(orders));
+                    List.copyOf(orders),
+                    Set.copyOf(trips));
         }
     }
 }

@@ -9,7 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.firmset.homestead.TripSharing;
+import org.firmset.homestead.OpenTrip;
+import org.firmset.homestead.Travel;
 import org.firmset.measure.Cash;
 import org.firmset.plan.GeneratorUse;
 import org.firmset.plan.WorkBlock;
@@ -38,30 +39,58 @@ final class TripsAhead {
     }
 
     static TripCost.Rule rule(Books books) {
-        return books.homestead().budgetingOrPlain().tripsShared() == TripSharing.BY_HOURS
-                ? TripCost.Rule.BY_HOURS
-                : TripCost.Rule.BY_MASS;
+        return TripCost.Rule.of(books.homestead().budgetingOrPlain().tripsShared());
     }
 
     void write(List<MadeTrip> made, List<Brought> brought) {
         for (MadeTrip trip : made) {
-            List<TripCost.Part> parts = parts(
-                    trip,
-                    brought.stream()
-                            .filter(b -> b.run().trip().equals(trip.trip().id()))
-                            .toList());
-            long extraRuns = trip.extraRuns();
-            Money drive = books.homestead().travel().costPerTrip();
-            share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", drive, 1);
-            Money runs = books.homestead().travel().extraRunCost().multiply(extraRuns);
-            share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", runs, extraRuns);
-            Money food = books.homestead()
-                    .travel()
-                    .costPerDay()
-                    .multiply(trip.trip().days().size());
-            share(trip, parts, Purpose.FOOD, LineKind.OTHER, "food", food, 0);
+            OpenTrip days = daysOf(trip);
+            if (books.purchases().trips().stream().noneMatch(days::holds)) {
+                write(trip, days, brought);
+            }
         }
         fuel(made);
+    }
+
+    /** All days of a trip, also those that are past when it is under way. */
+    private OpenTrip daysOf(MadeTrip trip) {
+        LocalDate first = trip.trip().firstDate();
+        return OpenTrip.around(books.homestead().openDates(), first)
+                .orElseGet(() -> new OpenTrip(first, trip.trip().lastDate()));
+    }
+
+    private void write(MadeTrip trip, OpenTrip days, List<Brought> brought) {
+        List<TripCost.Part> parts = parts(
+                trip,
+                brought.stream()
+                        .filter(b -> b.run().trip().equals(trip.trip().id()))
+                        .toList());
+        Travel travel = books.homestead().travel();
+        Money fuel = fuelOn(days);
+        Money drive = travel.costPerTrip();
+        // what receipts hold of a drive is one there, so only its price is still ahead
+        share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", less(drive, fuel), fuel.isZero() ? 1 : 0);
+        Money runs = travel.extraRunCost().multiply(trip.extraRuns());
+        share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", less(runs, less(fuel, drive)), trip.extraRuns());
+        Money food = travel.costPerDay().multiply(trip.trip().days().size());
+        share(trip, parts, Purpose.FOOD, LineKind.OTHER, "food", food, 0);
+    }
+
+    /** What receipts of a trip's days, or of the day before, tell of fuel: it is spent and must not be ahead as well. */
+    private Money fuelOn(OpenTrip days) {
+        LocalDate eve = days.first().minusDays(1);
+        Money fuel = books.purchases().items().stream()
+                .filter(i -> i.thing().kind() == LineKind.FUEL)
+                .filter(i -> days.holds(i.on()) || i.on().equals(eve))
+                .map(i -> i.bought().amount())
+                .reduce(books.cents(0), Money::add);
+        return fuel.isNegative() ? books.cents(0) : fuel;
+    }
+
+    /** At least nothing. */
+    private Money less(Money whole, Money part) {
+        Money rest = whole.subtract(part);
+        return rest.isNegative() ? books.cents(0) : rest;
     }
 
     /** Stages that are worked on first, then those that something is brought for. */

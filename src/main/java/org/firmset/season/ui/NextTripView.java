@@ -34,6 +34,7 @@ import org.firmset.season.report.TripChecks;
 import org.firmset.season.result.SeasonReport;
 import org.firmset.season.words.Dates;
 import org.firmset.shell.Frame;
+import org.firmset.spend.ui.SpendPages;
 
 /** The start page: everything about the next trip, in the order in which it is needed. */
 @Route(value = "", layout = Frame.class)
@@ -250,10 +251,16 @@ class NextTripView extends SeasonPage {
 
     private static Section money(SeasonReport report, SeasonReport.TripPart trip) {
         String currency = report.costs().total().getCurrency().getCurrencyCode();
-        return section(
+        Section section = section(
                 "Money due",
                 new Paragraph("%s for the trip itself, its extra runs and deliveries; what is loaded is paid besides."
                         .formatted(Cash.show(Cash.cents(trip.cost()), currency))));
+        if (!trip.firstDate().isAfter(report.statusDate())) {
+            Anchor home = new Anchor(SpendPages.TRIP, "Home again: write down what it cost");
+            home.addClassName("fs-no-print");
+            section.add(home);
+        }
+        return section;
     }
 
     private static Section cautions(SeasonReport.TripPart trip) {

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
+import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
 import org.firmset.season.words.WordTable;
+import org.firmset.spend.ui.SpendPages;
 
 /** The sections of the page of money. What is typed and unfolded stays while the sums around it are made anew. */
 final class SpendSections extends Div {
@@ -67,6 +69,7 @@ final class SpendSections extends Div {
     private static Div links() {
         Div links = new Div(
                 new Anchor(ReceiptLinks.all(), "All receipts"),
+                new Anchor(SpendPages.TRIP, "Write down a trip that was made"),
                 new Anchor("edit/budgeting", "How budgets are reckoned"),
                 new Anchor("edit/spendingLimit", "Limit to what a month may take"));
         links.addClassNames("fs-buttons", "fs-no-print");
@@ -131,7 +134,10 @@ final class SpendSections extends Div {
     private static Section cash(MoneyReport money) {
         TimeWords words = new TimeWords(money);
         WordTable table = words.cash();
-        Section section = section("Cash before each trip", new Paragraph(words.next()));
+        Anchor home = new Anchor(SpendPages.TRIP, "Write down what it cost");
+        home.addClassName("fs-no-print");
+        Paragraph after = new Paragraph(new Span("Home again? "), home, new Span(": then it counts as spent."));
+        Section section = section("Cash before each trip", new Paragraph(words.next()), after);
         if (!table.rows().isEmpty()) {
             section.add(sums(new TablePanel(table)));
             words.soldAgain().map(Paragraph::new).ifPresent(section::add);

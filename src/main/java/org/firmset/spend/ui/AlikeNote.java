@@ -1,11 +1,9 @@
 package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.button.Button;
-import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,10 +18,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class AlikeNote extends Paragraph {
     private final Map<Likeness, KeptReceipt> others = new HashMap<>();
-    private final Map<Button, String> asked = new LinkedHashMap<>();
-    private final Map<Button, String> usual = new LinkedHashMap<>();
+    private final AskFirst first = new AskFirst();
     private Optional<Likeness> now = Optional.empty();
-    private Optional<Likeness> agreed = Optional.empty();
 
     /** @param own the one that is changed; null for a new one. As it stands it was taken before, so it asks nothing. */
     AlikeNote(List<KeptReceipt> all, @Nullable KeptReceipt own) {
@@ -38,15 +34,13 @@ final class AlikeNote extends Paragraph {
 
     /** @param words what the button says for the second press */
     void asksOn(Button button, String words) {
-        usual.put(button, button.getText());
-        asked.put(button, words);
+        first.on(button, words);
     }
 
     /** Follows what the fields say. */
     void look(Optional<Likeness> fields) {
-        if (!fields.equals(now)) {
+        if (first.look(fields.orElse(null))) {
             now = fields;
-            agreed = Optional.empty();
             tell();
         }
     }
@@ -54,12 +48,7 @@ final class AlikeNote extends Paragraph {
     /** Whether this press only asks, and the next one of the same receipt saves. */
     boolean asks(Receipt receipt) {
         look(Optional.of(Likeness.of(receipt)));
-        boolean asks = other().isPresent() && agreed.isEmpty();
-        if (asks) {
-            agreed = now;
-            asked.forEach(Button::setText);
-        }
-        return asks;
+        return other().isPresent() && first.asks();
     }
 
     private Optional<KeptReceipt> other() {
@@ -67,21 +56,15 @@ final class AlikeNote extends Paragraph {
     }
 
     private void tell() {
-        usual.forEach(Button::setText);
         removeAll();
         other().ifPresent(this::tell);
         setVisible(other().isPresent());
     }
 
     private void tell(KeptReceipt other) {
-        Receipt receipt = other.receipt();
-        Anchor link = new Anchor(
-                SpendPages.receipt(other.id()),
-                "%s, %s, %s".formatted(receipt.supplier(), Months.date(receipt.date()), Figures.show(receipt.sum())));
-        link.setTarget("_blank");
         add(
                 new Span("A receipt of this day, supplier and sum is there already: "),
-                link,
+                ReceiptLink.to(other),
                 new Span(". Was this bought as well? Then press Save, and after it Save as well."));
     }
 }

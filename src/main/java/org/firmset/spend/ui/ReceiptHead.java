@@ -7,25 +7,24 @@ import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptState;
 import org.jspecify.annotations.Nullable;
 
 /** When it was bought, where, and whether it is paid. */
 final class ReceiptHead extends Div {
-    private final DatePicker date = new DatePicker("Date");
+    private final DatePicker date;
     private final ComboBox<String> supplier = new ComboBox<>("Supplier");
     private final RadioButtonGroup<ReceiptState> state = new RadioButtonGroup<>("It is");
 
     /** @param before null for a new one */
     ReceiptHead(Entering entering, @Nullable Receipt before) {
         addClassName("fs-receipt-head");
-        date.setLocale(Locale.UK);
-        date.setI18n(new DatePicker.DatePickerI18n().setDateFormat("yyyy-MM-dd"));
-        date.setValue(before == null ? entering.today() : before.date());
-        offer(entering.suppliers());
+        date = DayPicker.of("Date", before == null ? entering.today() : before.date());
+        Stream<String> own = before == null ? Stream.empty() : Stream.of(before.supplier());
+        offer(Stream.concat(entering.suppliers().stream(), own).distinct().toList());
         Optional<String> usual =
                 before == null ? entering.last().map(Receipt::supplier) : Optional.of(before.supplier());
         usual.ifPresent(supplier::setValue);

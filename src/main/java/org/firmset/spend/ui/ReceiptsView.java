@@ -61,6 +61,7 @@ class ReceiptsView extends OpenedPage {
         Anchor export = new Anchor((DownloadHandler) event -> export(homestead, event), "Export all as a table");
         Div ways = new Div(
                 enter,
+                new Anchor(SpendPages.TRIP, "Write down a trip"),
                 new Anchor(SpendPages.IMPORT, "Bring a table"),
                 export,
                 new Anchor(SpendPages.OVERVIEW, "Where the money stands"));

@@ -9,7 +9,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.firmset.spend.Share;
 import org.firmset.spend.table.Numbers;
 import org.firmset.spend.ui.Bearers.Bearer;
@@ -37,16 +36,7 @@ final class ShareFields extends Div {
     }
 
     private Row addRow(@Nullable Share share) {
-        ComboBox<Bearer> bearer = new ComboBox<>("For");
-        List<Bearer> known = entering.bearers().all();
-        List<Bearer> written = share == null ? List.of() : List.of(Bearer.of(share));
-        List<Bearer> offered =
-                Stream.concat(known.stream(), written.stream()).distinct().toList();
-        bearer.setItems(offered);
-        bearer.setItemLabelGenerator(entering.bearers()::words);
-        TypedChoice.allow(bearer, offered, entering.bearers()::words);
-        bearer.setClearButtonVisible(true);
-        bearer.setPlaceholder("not said yet");
+        ComboBox<Bearer> bearer = BearerBox.of(entering.bearers(), share == null ? null : Bearer.of(share));
         TextField weight = new TextField("Parts");
         weight.setValue(share == null ? "1" : Numbers.written(share.weight()));
         weight.getElement().setAttribute("inputmode", "decimal");
@@ -56,9 +46,6 @@ final class ShareFields extends Div {
         frame.addClassName("fs-share");
         Row row = new Row(bearer, weight, remove, frame);
         remove.addClickListener(e -> remove(row));
-        if (share != null) {
-            bearer.setValue(Bearer.of(share));
-        }
         rows.add(row);
         list.add(frame);
         showParts();

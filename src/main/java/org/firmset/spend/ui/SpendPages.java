@@ -22,6 +22,9 @@ public final class SpendPages {
 
     public static final String RECEIPTS = "spend/receipts";
     public static final String IMPORT = "spend/import";
+    /** Where what a trip has cost is written down. */
+    public static final String TRIP = "spend/trip";
+
     static final String NEW = "new";
     static final String DOCUMENTS = "documents";
     private static final String WORK = "work";

@@ -3,6 +3,7 @@ package org.firmset.season.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -22,6 +23,7 @@ import org.firmset.homestead.ToolCost;
 import org.firmset.homestead.TripSharing;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Hours;
+import org.firmset.measure.UnitSystem;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Style;
 import org.firmset.season.TwoWeekendsFile;
@@ -29,12 +31,15 @@ import org.firmset.season.report.SeasonPlanner;
 import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.Difference;
+import org.firmset.spend.DriveWords;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Share;
+import org.firmset.spend.TripCost;
+import org.firmset.spend.TripReceipt;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Nested;
@@ -220,6 +225,76 @@ class MoneyReportTest {
             // April: 51.44 paid down. May: 890.98 - 51.44 with nothing of the permit paid
             assertThat(MonthMoney.of(tight)).extracting(MonthMoney::sum).containsExactly(eur("51.44"), eur("839.54"));
             assertThat(new TimeWords(tight).affordable()).startsWith("Over €600.00 a month: May 2027 by €239.54.");
+        }
+    }
+
+    /** A weekend costs 36 for the drive and 24 for two days of food; all in all it is 711.80. */
+    @Nested
+    class OnATripThatIsUnderWay {
+        private static final LocalDate SUNDAY = FIRST.plusDays(1);
+
+        private static MoneyReport on(LocalDate today, Receipt... receipts) {
+            return MoneyReport.of(new Books(PLACE, season(PLACE, today), List.of(receipts), today));
+        }
+
+        private static Receipt written() {
+            TripCost cost = new TripCost(new TripCost.Flat(eur("36.00")), eur("0"), eur("24.00"));
+            List<TripCost.Part> parts = List.of(new TripCost.Part("wood-store", "dig", 20, 0));
+            DriveWords words = new DriveWords(UnitSystem.METRIC, "EUR");
+            return new TripReceipt(FIRST, SUNDAY, cost, TripCost.Rule.BY_HOURS, parts, words).receipt();
+        }
+
+        private static Money ahead(MoneyReport report, LocalDate day) {
+            return report.coming().stream()
+                    .filter(c -> c.on().equals(day))
+                    .filter(c -> c.purpose() == Purpose.DRIVE || c.purpose() == Purpose.FOOD)
+                    .map(Coming::expected)
+                    .reduce(eur("0"), Money::add);
+        }
+
+        @Test
+        void a_trip_that_is_written_down_is_spent_and_no_longer_ahead() {
+            assertThat(ahead(on(FIRST), FIRST)).isEqualTo(eur("60.00"));
+            MoneyReport report = on(FIRST, written());
+            assertThat(ahead(report, FIRST)).isEqualTo(eur("0"));
+            assertThat(ahead(report, SECOND)).isEqualTo(eur("60.00"));
+            assertThat(report.forecast().whole().spent()).isEqualTo(eur("60.00"));
+            assertThat(report.forecast().whole().expected()).isEqualTo(eur("711.80"));
+        }
+
+        @Test
+        void on_its_second_day_it_is_still_the_same_trip() {
+            assertThat(ahead(on(SUNDAY, written()), SUNDAY)).isEqualTo(eur("0"));
+        }
+
+        @Test
+        void the_day_after_the_plan_knows_it_no_more_and_its_receipt_stays() {
+            MoneyReport report = on(SUNDAY.plusDays(1), written());
+            assertThat(report.coming()).extracting(Coming::on).allMatch(d -> d.isAfter(SUNDAY));
+            assertThat(report.forecast().whole().spent()).isEqualTo(eur("60.00"));
+        }
+
+        @Test
+        void fuel_of_its_days_and_the_day_before_is_taken_off_the_drive() {
+            Receipt fuel = receipt(FIRST.minusDays(1), LineKind.FUEL, null, "1", "20.00", "dig");
+            MoneyReport report = on(FIRST, fuel);
+            assertThat(ahead(report, FIRST)).isEqualTo(eur("40.00"));
+            assertThat(report.forecast().whole().expected()).isEqualTo(eur("711.80"));
+            Receipt dear = receipt(FIRST, LineKind.FUEL, null, "1", "40.00", "dig");
+            assertThat(ahead(on(FIRST, dear), FIRST)).isEqualTo(eur("24.00"));
+            assertThat(on(FIRST, dear).forecast().whole().expected()).isEqualTo(eur("715.80"));
+            Receipt earlier = receipt(FIRST.minusDays(2), LineKind.FUEL, null, "1", "20.00", "dig");
+            assertThat(ahead(on(FIRST, earlier), FIRST)).isEqualTo(eur("60.00"));
+        }
+
+        @Test
+        void what_receipts_hold_of_a_drive_is_one_drive_and_not_two() {
+            Receipt fuel = receipt(FIRST, LineKind.FUEL, null, "1", "20.00", "dig");
+            BigDecimal drives = on(FIRST, fuel).budget().items().stream()
+                    .filter(i -> i.kind() == LineKind.FUEL)
+                    .map(Baseline.Item::quantity)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertThat(drives).isCloseTo(new BigDecimal("2"), within(new BigDecimal("0.0001")));
         }
     }
 
