@@ -3,12 +3,14 @@ package org.firmset.season.money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
@@ -33,7 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param made the trips that the plan makes, in order
  * @param tools the choices between hiring and buying, of tools that are not there yet
  * @param sharing how trips are shared
- * @param paid what left the purse on each day, refundable deposits left out
+ * @param paid what left the purse on each day up to today, in order, refundable deposits left out
  * @param budget what was paid and what is coming as one budget of today
  * @param bought what of it stands on receipts
  */
@@ -91,7 +93,7 @@ public record MoneyReport(
                 budget.write(),
                 budget.bought(),
                 LeftOver.of(books, ledger.coming),
-                books.purchases().paid());
+                paidBy(books.today(), books.purchases().paid()));
     }
 
     private static List<Leg> legs(List<MadeTrip> made) {
@@ -103,24 +105,43 @@ public record MoneyReport(
         return legs;
     }
 
-    /** The rest of an order falls due when the first of its packs comes; without a date at the next trip. */
     private static void payOrders(
             Books books, Orders orders, List<Brought> brought, List<MadeTrip> made, Ledger ledger) {
         LocalDate next = made.isEmpty() ? books.today() : made.getFirst().trip().firstDate();
         for (Receipt order : orders.all()) {
             Money rest = restOf(order);
-            LocalDate due = brought.stream()
-                    .filter(b -> b.onOrder()
-                            && order.lines().stream()
-                                    .anyMatch(l -> l.isPacks() && b.material().equals(l.material())))
-                    .map(Brought::run)
-                    .map(Run::date)
-                    .findFirst()
-                    .orElse(next);
             if (!rest.isZero()) {
+                LocalDate due = due(order, books.today()).orElseGet(() -> comes(order, brought, next));
                 ledger.payments.add(new Payment(due, Purpose.REST_OF_ORDER, order.supplier(), rest));
             }
         }
+    }
+
+    /** The day that was agreed on; what should have been paid before today is due today. */
+    private static Optional<LocalDate> due(Receipt order, LocalDate today) {
+        return Optional.ofNullable(order.restOn()).map(day -> day.isBefore(today) ? today : day);
+    }
+
+    /** Where no day was agreed on, the rest falls due when the first of the packs comes, else at the next trip. */
+    private static LocalDate comes(Receipt order, List<Brought> brought, LocalDate next) {
+        return brought.stream()
+                .filter(b -> b.onOrder()
+                        && order.lines().stream()
+                                .anyMatch(l -> l.isPacks() && b.material().equals(l.material())))
+                .map(Brought::run)
+                .map(Run::date)
+                .findFirst()
+                .orElse(next);
+    }
+
+    /**
+     * Nothing was paid after today, whatever a receipt says that was taken in before its day: it counts as paid, so it
+     * counts today.
+     */
+    private static Map<LocalDate, Money> paidBy(LocalDate today, Map<LocalDate, Money> paid) {
+        Map<LocalDate, Money> days = new TreeMap<>();
+        paid.forEach((day, amount) -> days.merge(day.isAfter(today) ? today : day, amount, Money::add));
+        return Collections.unmodifiableMap(days);
     }
 
     /** What is committed by an order, its refundable deposits left out as everywhere. */

@@ -1,13 +1,11 @@
 package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.combobox.ComboBox;
-import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptState;
@@ -15,16 +13,14 @@ import org.jspecify.annotations.Nullable;
 
 /** When it was bought, where, and whether it is paid. */
 final class ReceiptHead extends Div {
-    private final DatePicker date = new DatePicker("Date");
+    private final DayField date;
     private final ComboBox<String> supplier = new ComboBox<>("Supplier");
     private final RadioButtonGroup<ReceiptState> state = new RadioButtonGroup<>("It is");
 
     /** @param before null for a new one */
     ReceiptHead(Entering entering, @Nullable Receipt before) {
         addClassName("fs-receipt-head");
-        date.setLocale(Locale.UK);
-        date.setI18n(new DatePicker.DatePickerI18n().setDateFormat("yyyy-MM-dd"));
-        date.setValue(before == null ? entering.today() : before.date());
+        date = new DayField("Date", before == null ? entering.today() : before.date());
         offer(entering.suppliers());
         Optional<String> usual =
                 before == null ? entering.last().map(Receipt::supplier) : Optional.of(before.supplier());
@@ -68,6 +64,10 @@ final class ReceiptHead extends Div {
         return state.getValue();
     }
 
+    void pay() {
+        state.setValue(ReceiptState.PAID);
+    }
+
     boolean isReturned() {
         return state() == ReceiptState.RETURNED;
     }
@@ -79,7 +79,7 @@ final class ReceiptHead extends Div {
     /** Whether it is filled in; marks the fields that are not. */
     boolean check() {
         date.setInvalid(date().isEmpty());
-        date.setErrorMessage("Write it such as 2026-10-17");
+        date.setErrorMessage(DayField.SUCH_AS);
         supplier.setInvalid(supplier().isEmpty());
         supplier.setErrorMessage("Who sold it?");
         return date().isPresent() && supplier().isPresent();

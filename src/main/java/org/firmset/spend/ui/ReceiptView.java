@@ -26,6 +26,7 @@ import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
 import org.firmset.shell.RemovalButton;
 import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptState;
 import org.firmset.spend.store.Documents;
 import org.firmset.spend.store.KeptDocument;
 import org.firmset.spend.store.KeptReceipt;
@@ -121,6 +122,9 @@ class ReceiptView extends OpenedPage {
             sheet.alike().asksOn(next, "Save as well and enter the next");
             buttons.add(next);
         } else {
+            if (sheet.before().receipt().state() == ReceiptState.ORDERED) {
+                buttons.add(paying(sheet));
+            }
             buttons.add(removal(sheet.homestead(), sheet.before()));
         }
         buttons.add(new Button("Leave as it was", e -> leave()));
@@ -129,6 +133,14 @@ class ReceiptView extends OpenedPage {
         buttons.add(keys);
         buttons.addClassName("fs-buttons");
         return buttons;
+    }
+
+    /** One press for an order that came: with today as the day its rest was paid. */
+    private Button paying(Sheet sheet) {
+        return new Button("Mark as paid", e -> {
+            sheet.form().pay();
+            save(sheet, ReceiptView::leave);
+        });
     }
 
     private static Paragraph saved() {
