@@ -66,11 +66,6 @@ public record Receipt(
         return new Receipt(key, other, supplier, state, lines, tax, discount, deposit, rest, total, document);
     }
 
-    /** The same with the rest due or paid on that day. @param other null for none */
-    public Receipt withRestOn(@Nullable LocalDate other) {
-        return new Receipt(key, date, supplier, state, lines, tax, discount, deposit, other, total, document);
-    }
-
     public String currency() {
         return tax.getCurrency().getCurrencyCode();
     }

@@ -14,14 +14,12 @@ import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
-import org.firmset.plan.Run;
 import org.firmset.season.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.FinishedWork;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.PriceBook;
-import org.firmset.spend.Receipt;
 import org.firmset.spend.TripCost;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -77,7 +75,7 @@ public record MoneyReport(
             tools = new ToolsAhead(books, ledger).write(made);
         }
         new ItemsAhead(books, ledger).write(books.purchases().spent(), made);
-        payOrders(books, orders, brought, made, ledger);
+        new OrdersAhead(books, ledger).write(orders.all(), brought, made);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
         BudgetWriter budget = new BudgetWriter(books, ledger.coming);
         return new MoneyReport(
@@ -105,35 +103,6 @@ public record MoneyReport(
         return legs;
     }
 
-    private static void payOrders(
-            Books books, Orders orders, List<Brought> brought, List<MadeTrip> made, Ledger ledger) {
-        LocalDate next = made.isEmpty() ? books.today() : made.getFirst().trip().firstDate();
-        for (Receipt order : orders.all()) {
-            Money rest = restOf(order);
-            if (!rest.isZero()) {
-                LocalDate due = due(order, books.today()).orElseGet(() -> comes(order, brought, next));
-                ledger.payments.add(new Payment(due, Purpose.REST_OF_ORDER, order.supplier(), rest));
-            }
-        }
-    }
-
-    /** The day that was agreed on; what should have been paid before today is due today. */
-    private static Optional<LocalDate> due(Receipt order, LocalDate today) {
-        return Optional.ofNullable(order.restOn()).map(day -> day.isBefore(today) ? today : day);
-    }
-
-    /** Where no day was agreed on, the rest falls due when the first of the packs comes, else at the next trip. */
-    private static LocalDate comes(Receipt order, List<Brought> brought, LocalDate next) {
-        return brought.stream()
-                .filter(b -> b.onOrder()
-                        && order.lines().stream()
-                                .anyMatch(l -> l.isPacks() && b.material().equals(l.material())))
-                .map(Brought::run)
-                .map(Run::date)
-                .findFirst()
-                .orElse(next);
-    }
-
     /**
      * Nothing was paid after today, whatever a receipt says that was taken in before its day: it counts as paid, so it
      * counts today.
@@ -142,13 +111,6 @@ public record MoneyReport(
         Map<LocalDate, Money> days = new TreeMap<>();
         paid.forEach((day, amount) -> days.merge(day.isAfter(today) ? today : day, amount, Money::add));
         return Collections.unmodifiableMap(days);
-    }
-
-    /** What is committed by an order, its refundable deposits left out as everywhere. */
-    private static Money restOf(Receipt order) {
-        return Forecast.of(order.currency(), List.of(order), List.of(), List.of())
-                .whole()
-                .committed();
     }
 
     /** The worth of the work by today against a kept budget; a stage counts when it is finished. */
