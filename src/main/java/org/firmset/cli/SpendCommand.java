@@ -74,7 +74,7 @@ final class SpendCommand {
         Optional<Baseline> against = options.value("against").map(file -> budget(file, homestead.currency()));
         List<Receipt> receipts = new ArrayList<>();
         if (options.value("receipts").isPresent()
-                && !read(Path.of(options.value("receipts").get()), homestead, receipts)) {
+                && !read(Path.of(options.value("receipts").get()), homestead, today, receipts)) {
             return Commands.REFUSED;
         }
         return switch (new SeasonPlanner().plan(homestead, today, style, effort)) {
@@ -167,7 +167,7 @@ final class SpendCommand {
     }
 
     /** Whether all of them were taken; otherwise their faults are told. */
-    private boolean read(Path file, Homestead homestead, List<Receipt> receipts) {
+    private boolean read(Path file, Homestead homestead, LocalDate today, List<Receipt> receipts) {
         try {
             var reading = TableReader.read(file);
             if (reading.table().isEmpty()) {
@@ -178,7 +178,7 @@ final class SpendCommand {
             ImportPreview preview = ReceiptImport.preview(
                     table,
                     ReceiptImport.guess(table, homestead.currency()),
-                    Ledger.empty(Keys.of(homestead), homestead.currency()));
+                    Ledger.empty(Keys.of(homestead), homestead.currency()).on(today));
             preview.all().ifPresent(receipts::addAll);
             if (!preview.faults().isEmpty()) {
                 plans.refuse(file, preview.faults());

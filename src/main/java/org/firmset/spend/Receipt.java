@@ -1,7 +1,9 @@
 package org.firmset.spend;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +15,10 @@ import org.jspecify.annotations.Nullable;
  * @param supplier who sold it, as written
  * @param tax on top of the lines, after the discount; negative in a return
  * @param discount taken off the lines; negative in a return
- * @param deposit what has been paid down on an order; zero otherwise
+ * @param date the day it was bought or ordered on; what was not paid later left the purse then
+ * @param deposit what was paid down on an order on its date, also when its rest is paid by now; zero otherwise
+ * @param restOn the day the rest of an order is due on or, when it is paid, was paid on; null when an order names none
+ *     and when all was paid at once
  * @param total what was to be paid in all, as printed; null when it was not written down
  * @param document content hash of the photo or scan; null when there is none
  */
@@ -26,6 +31,7 @@ public record Receipt(
         Money tax,
         Money discount,
         Money deposit,
+        @Nullable LocalDate restOn,
         @Nullable Money total,
         @Nullable ContentHash document) {
     public Receipt {
@@ -34,13 +40,30 @@ public record Receipt(
         lines = List.copyOf(lines);
     }
 
-    /** The same under another key. */
-    public Receipt withKey(String other) {
-        return new Receipt(other, date, supplier, state, lines, tax, discount, deposit, total, document);
+    /** Without a day of its own for a rest. */
+    public Receipt(
+            String key,
+            LocalDate date,
+            String supplier,
+            ReceiptState state,
+            List<ReceiptLine> lines,
+            Money tax,
+            Money discount,
+            Money deposit,
+            @Nullable Money total,
+            @Nullable ContentHash document) {
+        this(key, date, supplier, state, lines, tax, discount, deposit, null, total, document);
     }
 
+    /** The same under another key. */
+    public Receipt withKey(String other) {
+        return new Receipt(other, date, supplier, state, lines, tax, discount, deposit, restOn, total, document);
+    }
+
+    /** The same of another day; the day of its rest moves along. */
     public Receipt withDate(LocalDate other) {
-        return new Receipt(key, other, supplier, state, lines, tax, discount, deposit, total, document);
+        LocalDate rest = restOn == null ? null : restOn.plusDays(ChronoUnit.DAYS.between(date, other));
+        return new Receipt(key, other, supplier, state, lines, tax, discount, deposit, rest, total, document);
     }
 
     public String currency() {
@@ -56,6 +79,16 @@ public record Receipt(
     /** What has left the purse: all of it, or of an order what was paid down. */
     public Money paid() {
         return state == ReceiptState.ORDERED ? deposit : sum();
+    }
+
+    /** When a part of what is paid left the purse after its date; empty for an order and for what was paid at once. */
+    public Optional<LocalDate> restPaidOn() {
+        return Optional.ofNullable(restOn).filter(day -> state == ReceiptState.PAID && day.isAfter(date));
+    }
+
+    /** What of {@link #paid} left the purse on its date. */
+    public Money paidAtOnce() {
+        return restPaidOn().isPresent() ? deposit : paid();
     }
 
     /** What still has to be paid for an order; zero otherwise. */

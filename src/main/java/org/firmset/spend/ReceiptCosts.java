@@ -48,13 +48,18 @@ public final class ReceiptCosts {
      * @param ofLines what each line came to, tax and discount included
      * @param costs what each share of each line came to, in their order
      * @param paid what of each cost has left the purse
+     * @param atOnce what of that left it on the receipt's date; the rest did on the day of its rest
      */
-    public record Apart(Receipt receipt, List<Money> ofLines, List<Cost> costs, List<Money> paid) {}
+    public record Apart(Receipt receipt, List<Money> ofLines, List<Cost> costs, List<Money> paid, List<Money> atOnce) {}
 
     public static Apart apart(Receipt receipt) {
         List<Money> ofLines = ofLines(receipt);
         List<Cost> costs = of(receipt, ofLines);
-        return new Apart(receipt, ofLines, costs, paid(receipt, costs));
+        List<Money> amounts = costs.stream().map(Cost::amount).toList();
+        boolean paidDown =
+                receipt.state() == ReceiptState.ORDERED || receipt.restPaidOn().isPresent();
+        List<Money> atOnce = paidDown ? shared(receipt.deposit(), amounts) : amounts;
+        return new Apart(receipt, ofLines, costs, receipt.state() == ReceiptState.ORDERED ? atOnce : amounts, atOnce);
     }
 
     /** What each share of each line came to, in their order. */
@@ -70,13 +75,12 @@ public final class ReceiptCosts {
         return costs;
     }
 
-    /** What of each cost has left the purse: what was paid down on an order goes over its costs by their size. */
-    public static List<Money> paid(Receipt receipt, List<Cost> costs) {
-        List<Money> amounts = costs.stream().map(Cost::amount).toList();
-        return receipt.state() == ReceiptState.ORDERED && !amounts.isEmpty()
-                ? Allocation.split(
-                        receipt.paid(), amounts.stream().map(Cash::amountOf).toList())
-                : amounts;
+    /** What was paid down goes over the costs by their size, whether the rest is paid or not. */
+    private static List<Money> shared(Money paidDown, List<Money> amounts) {
+        return amounts.isEmpty()
+                ? amounts
+                : Allocation.split(
+                        paidDown, amounts.stream().map(Cash::amountOf).toList());
     }
 
     private static List<Cost> shared(ReceiptLine line, Money amount) {

@@ -2,14 +2,15 @@ package org.firmset.spend;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.firmset.homestead.file.Fault;
-import org.firmset.homestead.part.Scalars;
 import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
+import org.jspecify.annotations.Nullable;
 
 /** What must hold for a receipt before anything is added up from it. Thread-safe. */
 public final class ReceiptRules {
@@ -19,11 +20,22 @@ public final class ReceiptRules {
 
     private final Keys keys;
     private final String currency;
+    private final @Nullable LocalDate today;
 
-    /** @param currency ISO 4217 code of the homestead's one currency */
+    /**
+     * What holds on every day.
+     *
+     * @param currency ISO 4217 code of the homestead's one currency
+     */
     public ReceiptRules(Keys keys, String currency) {
+        this(keys, currency, null);
+    }
+
+    /** @param today nothing is bought, ordered or paid after it; null to take what is dated later, too */
+    public ReceiptRules(Keys keys, String currency, @Nullable LocalDate today) {
         this.keys = keys;
         this.currency = currency;
+        this.today = today;
     }
 
     /** @param place where the receipt stands, the start of the place of each fault */
@@ -32,7 +44,7 @@ public final class ReceiptRules {
         if (!sameCurrency(receipt, place, faults)) {
             return faults;
         }
-        checkDate(receipt, place, faults);
+        new DayRules(receipt, today, place, faults).check();
         checkText(receipt.key(), place + "/key", faults);
         checkText(receipt.supplier(), place + "/supplier", faults);
         if (receipt.supplier().isEmpty()) {
@@ -51,17 +63,6 @@ public final class ReceiptRules {
         checkTotal(receipt, place, faults);
         checkDeposit(receipt, place, faults);
         return faults;
-    }
-
-    /** Within what a homestead file may name, as a kept budget names these days too. */
-    private static void checkDate(Receipt receipt, String place, List<Fault> faults) {
-        if (receipt.date().isBefore(Scalars.FIRST_DATE) || receipt.date().isAfter(Scalars.LAST_DATE)) {
-            faults.add(new Fault(
-                    place + "/date",
-                    receipt.date().toString(),
-                    "is not between " + Scalars.FIRST_DATE + " and " + Scalars.LAST_DATE,
-                    "Look at its year"));
-        }
     }
 
     static void checkText(String text, String place, List<Fault> faults) {
@@ -133,19 +134,22 @@ public final class ReceiptRules {
 
     private static void checkDeposit(Receipt receipt, String place, List<Fault> faults) {
         Money deposit = receipt.deposit();
-        boolean ordered = receipt.state() == ReceiptState.ORDERED;
-        if (!ordered && !deposit.isZero()) {
+        boolean mayBe = receipt.state() == ReceiptState.ORDERED
+                || (receipt.state() == ReceiptState.PAID && receipt.restOn() != null);
+        if (!mayBe && !deposit.isZero()) {
             faults.add(new Fault(
                     place + "/deposit",
                     Cash.text(deposit),
-                    "is paid down on something that is not on order",
-                    "Write 'ordered' as its state, or leave the deposit out"));
-        } else if (ordered && (deposit.isNegative() || deposit.isGreaterThan(receipt.sum()))) {
+                    "is paid down on something that is not on order and names no day on which the rest was paid",
+                    receipt.state() == ReceiptState.PAID
+                            ? "Write that day, 'ordered' as its state, or leave the deposit out"
+                            : "Leave it out: what was paid down and came back is in the amounts"));
+        } else if (mayBe && (deposit.isNegative() || deposit.isGreaterThan(receipt.sum()))) {
             faults.add(new Fault(
                     place + "/deposit",
                     Cash.text(deposit),
                     "is not between nothing and the whole order, " + Cash.text(receipt.sum()),
-                    "Write what has been paid so far"));
+                    "Write what was paid down"));
         }
     }
 

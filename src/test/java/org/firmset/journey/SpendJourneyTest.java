@@ -67,6 +67,12 @@ class SpendJourneyTest extends Journey {
         page.getByText("Quantity, price, kind").first().click();
         assertThat(page.getByLabel("Paid down so far")).hasValue("400.00");
         fitsEverywhere(page, "receipt");
+        assertThat(page.getByLabel("Rest due on")).hasValue(Pattern.compile("\\d{4}-07-\\d\\d"));
+        page.getByText("paid", new Page.GetByTextOptions().setExact(true))
+                .first()
+                .click();
+        assertThat(page.getByLabel("Rest paid on")).isVisible();
+        fits(page, "1440-receipt-paid-later");
         page.navigate(address("spend/receipts/new"));
         assertThat(page.getByLabel("What", exactly())).isFocused();
         fitsEverywhere(page, "receipt-new");
@@ -148,9 +154,9 @@ class SpendJourneyTest extends Journey {
     @Order(5)
     void a_table_is_matched_put_right_and_brought_in_and_known_again() throws IOException {
         String head = "Tag,Laden,Was es war,Summe EUR\n";
-        Path wrong = Files.writeString(data().resolve("wrong.csv"), head + "03/04/2027,Mill,Boards,10.00\n");
+        Path wrong = Files.writeString(data().resolve("wrong.csv"), head + "03/04/2026,Mill,Boards,10.00\n");
         Path right = Files.writeString(
-                data().resolve("right.csv"), head + "03/04/2027,Mill,Boards,10.00\n13/04/2027,Mill,Posts,22.50\n");
+                data().resolve("right.csv"), head + "03/04/2026,Mill,Boards,10.00\n13/04/2026,Mill,Posts,22.50\n");
         Page page = page(390, ColorScheme.DARK);
         page.navigate(address("spend/import"));
         page.locator("vaadin-upload input[type=file]").setInputFiles(wrong);
@@ -164,7 +170,7 @@ class SpendJourneyTest extends Journey {
         page.locator("vaadin-upload input[type=file]").setInputFiles(copy);
         assertThat(page.getByText("This very file was taken in before.")).isVisible();
         assertThat(page.getByText("Take in 0 receipts, $0.00")).isDisabled();
-        page.getByText(Pattern.compile("^Take as well: 2027-04-13, Mill, Posts"))
+        page.getByText(Pattern.compile("^Take as well: 2026-04-13, Mill, Posts"))
                 .click();
         assertThat(page.getByText("Take in 1 receipt, $22.50")).isEnabled();
         fits(page, "390-import-again");
@@ -181,6 +187,28 @@ class SpendJourneyTest extends Journey {
         Path file = data().resolve("all.csv");
         download.saveAs(file);
         assertThat(TableReader.read(file).table().orElseThrow().rows()).hasSizeGreaterThan(46);
+        page.context().close();
+    }
+
+    @Test
+    @Order(8)
+    void an_order_is_found_by_its_state_and_marked_as_paid_with_one_press() {
+        Page page = page(390, ColorScheme.LIGHT);
+        page.navigate(address("spend"));
+        page.locator("a[href='spend/receipts?subproject=water&state=ordered']")
+                .first()
+                .click();
+        assertThat(page.locator(".fs-ledger li")).hasCount(1);
+        fits(page, "390-receipts-ordered");
+        page.locator(".fs-ledger li").getByRole(AriaRole.LINK).click();
+        page.getByText("Mark as paid", new Page.GetByTextOptions().setExact(true))
+                .click();
+        assertThat(heading(page, "^Receipts$")).isVisible();
+        Locator rows = page.locator(".fs-ledger li").filter(new Locator.FilterOptions().setHasText("Water tank"));
+        assertThat(rows).hasCount(2);
+        assertThat(rows.first()).containsText("the rest paid");
+        assertThat(rows.last()).containsText("paid down, the rest on");
+        fits(page, "390-receipts-rest");
         page.context().close();
     }
 

@@ -63,18 +63,27 @@ public final class RandomReceipts {
         long tax = sign * upTo(sum / 5);
         long discount = sign * (random.nextBoolean() ? 0 : upTo(sum));
         long total = sign * sum - discount + tax;
-        long deposit = state == ReceiptState.ORDERED ? upTo(total) : 0;
+        LocalDate date = LocalDate.of(2025, 1, 1).plusDays(random.nextInt(700));
+        LocalDate restOn = restOn(state, date);
+        long deposit = state == ReceiptState.ORDERED || (restOn != null && random.nextInt(4) > 0) ? upTo(total) : 0;
         return new Receipt(
                 "r-" + count++,
-                LocalDate.of(2026, 1, 1).plusDays(random.nextInt(700)),
+                date,
                 one(TEXTS.toArray(String[]::new)) + " " + random.nextInt(50),
                 state,
                 lines,
                 usd(tax),
                 usd(discount),
                 usd(deposit),
+                restOn,
                 random.nextBoolean() ? usd(total) : null,
                 random.nextInt(3) == 0 ? ContentHash.of(new byte[] {(byte) count}) : null);
+    }
+
+    /** Some of the day of the order itself. */
+    private @Nullable LocalDate restOn(ReceiptState state, LocalDate date) {
+        boolean has = random.nextInt(state == ReceiptState.ORDERED ? 2 : 4) == 0;
+        return has && state != ReceiptState.RETURNED ? date.plusDays(Math.max(0, random.nextInt(100) - 9)) : null;
     }
 
     private ReceiptLine line(int sign) {

@@ -22,6 +22,7 @@ import org.firmset.spend.table.ImportPreview;
 import org.firmset.spend.table.Ledger;
 import org.firmset.spend.table.ReceiptExport;
 import org.firmset.spend.table.ReceiptImport;
+import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.SpendTable;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
@@ -110,6 +111,22 @@ class SeedReceiptsTest {
                 .sum();
         // 12 bars at 11.90, 40 blocks at 2.48, 4 bags at 6.98, the tank
         assertThat(toBuy).isCloseTo(18_292 - 142.80 - 99.20 - 27.92 - 1_890, within(1.0));
+    }
+
+    /** The season of a demo begun on 1 June 2027 is that of 2028, its autumn that of 2027. */
+    @Test
+    void begun_in_a_summer_they_are_of_the_autumn_before_as_nothing_is_bought_after_today() {
+        List<Receipt> written = SeedReceipts.demo(DEMO, 0);
+        assertThat(SeedReceipts.demo(DEMO, 52, LocalDate.of(2027, 6, 1))).isEqualTo(written);
+        assertThat(SeedReceipts.demo(DEMO, 0, LocalDate.of(2026, 11, 14))).isEqualTo(written);
+        assertThat(SeedReceipts.demo(DEMO, 0, LocalDate.of(2026, 11, 13)))
+                .hasSameSizeAs(written)
+                .extracting(Receipt::date)
+                .isEqualTo(written.stream().map(r -> r.date().minusWeeks(52)).toList());
+        assertThat(SeedReceipts.demo(DEMO, 52, LocalDate.of(2028, 1, 1))
+                        .getLast()
+                        .restOn())
+                .isEqualTo(LocalDate.of(2028, 7, 14));
     }
 
     private static List<Receipt> receipts() {

@@ -3,7 +3,9 @@ package org.firmset.spend;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.javamoney.moneta.Money;
 import org.junit.jupiter.api.Test;
 
@@ -48,10 +50,11 @@ class SelectedTest {
     }
 
     @Test
-    void months_suppliers_and_kinds_split_the_whole_without_rest() {
+    void months_suppliers_kinds_and_states_split_the_whole_without_rest() {
         Money whole = sum(ReceiptFilter.ALL).spent();
         assertThat(RECEIPTS.stream()
-                        .map(r -> YearMonth.from(r.date()))
+                        .flatMap(r -> Stream.concat(Stream.of(r.date()), r.restPaidOn().stream()))
+                        .map(YearMonth::from)
                         .distinct()
                         .map(m -> sum(new ReceiptFilter(null, null, null, null, m))
                                 .spent())
@@ -64,11 +67,17 @@ class SelectedTest {
                                 .spent())
                         .reduce(whole.subtract(whole), Money::add))
                 .isEqualTo(whole);
-        assertThat(java.util.Arrays.stream(LineKind.values())
+        assertThat(Arrays.stream(LineKind.values())
                         .map(k -> sum(new ReceiptFilter(null, null, null, k, null))
                                 .spent())
                         .reduce(whole.subtract(whole), Money::add))
                 .isEqualTo(whole);
+        assertThat(Arrays.stream(ReceiptState.values())
+                        .map(s -> sum(ReceiptFilter.ALL.withState(s)).spent())
+                        .reduce(whole.subtract(whole), Money::add))
+                .isEqualTo(whole);
+        Selected orders = sum(ReceiptFilter.ALL.withState(ReceiptState.ORDERED));
+        assertThat(orders.committed()).isEqualTo(FORECAST.whole().committed());
     }
 
     @Test
@@ -83,7 +92,7 @@ class SelectedTest {
                                 null,
                                 null,
                                 null,
-                                YearMonth.from(first.date()).plusMonths(1))))
+                                YearMonth.from(first.date()).minusMonths(1))))
                 .isEmpty();
     }
 }

@@ -3,23 +3,23 @@ package org.firmset.season.money;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Heading;
 import org.firmset.measure.Cash;
-import org.firmset.plan.Run;
 import org.firmset.season.result.PlannedSeason;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.EarnedValue;
 import org.firmset.spend.FinishedWork;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.PriceBook;
-import org.firmset.spend.Receipt;
 import org.firmset.spend.TripCost;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param made the trips that the plan makes, in order
  * @param tools the choices between hiring and buying, of tools that are not there yet
  * @param sharing how trips are shared
- * @param paid what left the purse on each day, refundable deposits left out
+ * @param paid what left the purse on each day up to today, in order, refundable deposits left out
  * @param budget what was paid and what is coming as one budget of today
  * @param bought what of it stands on receipts
  */
@@ -75,7 +75,7 @@ public record MoneyReport(
             tools = new ToolsAhead(books, ledger).write(made);
         }
         new ItemsAhead(books, ledger).write(books.purchases().spent(), made);
-        payOrders(books, orders, brought, made, ledger);
+        new OrdersAhead(books, ledger).write(orders.all(), brought, made);
         ledger.payments.sort(Comparator.comparing(Payment::on).thenComparing(Payment::purpose));
         BudgetWriter budget = new BudgetWriter(books, ledger.coming);
         return new MoneyReport(
@@ -91,7 +91,7 @@ public record MoneyReport(
                 budget.write(),
                 budget.bought(),
                 LeftOver.of(books, ledger.coming),
-                books.purchases().paid());
+                paidBy(books.today(), books.purchases().paid()));
     }
 
     private static List<Leg> legs(List<MadeTrip> made) {
@@ -103,31 +103,14 @@ public record MoneyReport(
         return legs;
     }
 
-    /** The rest of an order falls due when the first of its packs comes; without a date at the next trip. */
-    private static void payOrders(
-            Books books, Orders orders, List<Brought> brought, List<MadeTrip> made, Ledger ledger) {
-        LocalDate next = made.isEmpty() ? books.today() : made.getFirst().trip().firstDate();
-        for (Receipt order : orders.all()) {
-            Money rest = restOf(order);
-            LocalDate due = brought.stream()
-                    .filter(b -> b.onOrder()
-                            && order.lines().stream()
-                                    .anyMatch(l -> l.isPacks() && b.material().equals(l.material())))
-                    .map(Brought::run)
-                    .map(Run::date)
-                    .findFirst()
-                    .orElse(next);
-            if (!rest.isZero()) {
-                ledger.payments.add(new Payment(due, Purpose.REST_OF_ORDER, order.supplier(), rest));
-            }
-        }
-    }
-
-    /** What is committed by an order, its refundable deposits left out as everywhere. */
-    private static Money restOf(Receipt order) {
-        return Forecast.of(order.currency(), List.of(order), List.of(), List.of())
-                .whole()
-                .committed();
+    /**
+     * Nothing was paid after today, whatever a receipt says that was taken in before its day: it counts as paid, so it
+     * counts today.
+     */
+    private static Map<LocalDate, Money> paidBy(LocalDate today, Map<LocalDate, Money> paid) {
+        Map<LocalDate, Money> days = new TreeMap<>();
+        paid.forEach((day, amount) -> days.merge(day.isAfter(today) ? today : day, amount, Money::add));
+        return Collections.unmodifiableMap(days);
     }
 
     /** The worth of the work by today against a kept budget; a stage counts when it is finished. */

@@ -10,9 +10,13 @@ import java.util.Map;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Measured;
 import org.firmset.spend.LineKind;
+import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptCosts;
 
-/** What receipts of one day tell of one thing, refundable deposits left out. */
+/**
+ * What receipts tell of one thing and one day, refundable deposits left out. The rest of an order is of the day it was paid
+ * or is due, with no quantity of its own; one without such a day is of the day of the order.
+ */
 public record PurchasedItem(Thing thing, LocalDate on, Bought bought) {
     /** Adds up receipts; whole cents, as there are thousands. */
     static final class Sums {
@@ -36,12 +40,21 @@ public record PurchasedItem(Thing thing, LocalDate on, Bought bought) {
                 if (cost.kind() != LineKind.DEPOSIT) {
                     long all = Cash.cents(cost.amount());
                     long paid = Cash.cents(apart.paid().get(i));
-                    BigDecimal quantity = Measured.normal(quantity(cost, all, fuel));
-                    sums.merge(
-                            new Of(Thing.of(cost), apart.receipt().date()),
-                            new Sum(quantity, paid, all - paid),
-                            Sum::plus);
+                    long later = paid - Cash.cents(apart.atOnce().get(i));
+                    add(
+                            Thing.of(cost),
+                            apart.receipt(),
+                            new Sum(Measured.normal(quantity(cost, all, fuel)), paid - later, 0),
+                            new Sum(BigDecimal.ZERO, later, all - paid));
                 }
+            }
+        }
+
+        private void add(Thing thing, Receipt receipt, Sum atOnce, Sum rest) {
+            LocalDate restOn = receipt.restOn() == null ? receipt.date() : receipt.restOn();
+            sums.merge(new Of(thing, receipt.date()), atOnce, Sum::plus);
+            if (rest.spent() != 0 || rest.committed() != 0) {
+                sums.merge(new Of(thing, restOn), rest, Sum::plus);
             }
         }
 

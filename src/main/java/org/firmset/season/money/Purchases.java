@@ -73,7 +73,7 @@ public record Purchases(
         public void add(Receipt receipt) {
             ReceiptCosts.Apart apart = ReceiptCosts.apart(receipt);
             spent.add(apart);
-            paid.merge(receipt.date(), paid(apart), Long::sum);
+            addPaid(apart);
             items.add(apart);
             quotes.addAll(PriceBook.quotes(receipt));
             if (TripReceipt.is(receipt)) {
@@ -86,12 +86,19 @@ public record Purchases(
             }
         }
 
-        private static long paid(ReceiptCosts.Apart apart) {
+        /** What was paid down counts on the day of the order, its rest on the day it was paid. */
+        private void addPaid(ReceiptCosts.Apart apart) {
+            Receipt receipt = apart.receipt();
+            long atOnce = sum(apart, apart.atOnce());
+            paid.merge(receipt.date(), atOnce, Long::sum);
+            receipt.restPaidOn().ifPresent(day -> paid.merge(day, sum(apart, apart.paid()) - atOnce, Long::sum));
+        }
+
+        /** Of these amounts, one for each cost, without refundable deposits. */
+        private static long sum(ReceiptCosts.Apart apart, List<Money> amounts) {
             long sum = 0;
-            for (int i = 0; i < apart.costs().size(); i++) {
-                sum += apart.costs().get(i).kind() == LineKind.DEPOSIT
-                        ? 0
-                        : Cash.cents(apart.paid().get(i));
+            for (int i = 0; i < amounts.size(); i++) {
+                sum += apart.costs().get(i).kind() == LineKind.DEPOSIT ? 0 : Cash.cents(amounts.get(i));
             }
             return sum;
         }

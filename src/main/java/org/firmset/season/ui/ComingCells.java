@@ -23,9 +23,12 @@ final class ComingCells implements Making {
 
     Optional<String> receipts(int row, int column) {
         Forecast.Row figures = rows.get(row);
-        boolean any = (column == SPENT && !figures.spent().isZero())
-                || (column == COMMITTED && !figures.committed().isZero());
-        return any ? Optional.of(ReceiptLinks.of(figures.of())) : Optional.empty();
+        if (column == SPENT && !figures.spent().isZero()) {
+            return Optional.of(ReceiptLinks.of(figures.of()));
+        }
+        return column == COMMITTED && !figures.committed().isZero()
+                ? Optional.of(ReceiptLinks.ordersOf(figures.of()))
+                : Optional.empty();
     }
 
     @Override

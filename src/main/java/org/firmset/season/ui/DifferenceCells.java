@@ -9,6 +9,7 @@ import org.firmset.season.money.BudgetDifference;
 import org.firmset.season.money.BudgetWords;
 import org.firmset.season.money.MadeWords;
 import org.firmset.season.money.MoneyReport;
+import org.firmset.season.money.Thing;
 import org.firmset.season.words.WordTable;
 import org.firmset.spend.Baseline;
 
@@ -35,10 +36,11 @@ final class DifferenceCells implements Making {
         if (row >= all.size()) {
             return Optional.empty();
         }
-        return money.bought(all.get(row).thing())
+        Thing thing = all.get(row).thing();
+        return money.bought(thing)
                 .filter(b -> column == SPENT
                         || (column == COMMITTED && !b.committed().isZero()))
-                .map(b -> ReceiptLinks.of(all.get(row).thing()));
+                .map(b -> column == SPENT ? ReceiptLinks.of(thing) : ReceiptLinks.ordersOf(thing));
     }
 
     /** A sum of the rows above it opens to nothing more than these. */

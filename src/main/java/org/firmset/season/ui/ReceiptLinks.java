@@ -6,10 +6,11 @@ import java.util.Set;
 import org.firmset.season.money.Thing;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.ReceiptState;
 import org.firmset.spend.ui.SpendPages;
 import org.jspecify.annotations.Nullable;
 
-/** Where the receipts of a figure are listed. */
+/** Where the receipts of a figure are listed; of what is committed, only the orders. */
 final class ReceiptLinks {
     private ReceiptLinks() {}
 
@@ -17,8 +18,16 @@ final class ReceiptLinks {
         return SpendPages.receipts(ReceiptFilter.ALL);
     }
 
+    static String allOrders() {
+        return orders(ReceiptFilter.ALL);
+    }
+
     static String ofSubproject(@Nullable String key) {
-        return SpendPages.receipts(ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(key)));
+        return SpendPages.receipts(of(key));
+    }
+
+    static String ordersOfSubproject(@Nullable String key) {
+        return orders(of(key));
     }
 
     static String ofMonth(YearMonth month) {
@@ -26,9 +35,11 @@ final class ReceiptLinks {
     }
 
     static String of(Forecast.Of of) {
-        return SpendPages.receipts(ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(of.subproject()))
-                .withStage(ReceiptFilter.orNobody(of.stage()))
-                .withKind(of.kind()));
+        return SpendPages.receipts(filter(of));
+    }
+
+    static String ordersOf(Forecast.Of of) {
+        return orders(filter(of));
     }
 
     /** Just the receipts of what differs from a budget. */
@@ -36,13 +47,37 @@ final class ReceiptLinks {
         return SpendPages.receipts(thing.receipts());
     }
 
+    static String ordersOf(Thing thing) {
+        return orders(thing.receipts());
+    }
+
     /** What a stage cost, whoever bears it. */
     static String ofStage(String key) {
         return SpendPages.receipts(ReceiptFilter.ALL.withStage(key));
     }
 
+    static String ordersOfStage(String key) {
+        return orders(ReceiptFilter.ALL.withStage(key));
+    }
+
     /** What all finished stages cost. */
     static String ofFinished(Collection<String> stages) {
         return SpendPages.receipts(ReceiptFilter.ofFinished(Set.copyOf(stages)));
+    }
+
+    static String ordersOfFinished(Collection<String> stages) {
+        return orders(ReceiptFilter.ofFinished(Set.copyOf(stages)));
+    }
+
+    private static String orders(ReceiptFilter filter) {
+        return SpendPages.receipts(filter.withState(ReceiptState.ORDERED));
+    }
+
+    private static ReceiptFilter of(@Nullable String subproject) {
+        return ReceiptFilter.ofSubproject(ReceiptFilter.orNobody(subproject));
+    }
+
+    private static ReceiptFilter filter(Forecast.Of of) {
+        return of(of.subproject()).withStage(ReceiptFilter.orNobody(of.stage())).withKind(of.kind());
     }
 }

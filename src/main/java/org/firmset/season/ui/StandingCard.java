@@ -111,9 +111,11 @@ final class StandingCard extends Section {
 
     private Component parts(MoneyWords words) {
         DescriptionList list = new DescriptionList();
-        String receipts = standing.isWhole() ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
+        boolean whole = standing.isWhole();
+        String receipts = whole ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
+        String orders = whole ? ReceiptLinks.allOrders() : ReceiptLinks.ordersOfSubproject(standing.subproject());
         part(list, "fs-spent", "Spent", link("spent", standing.row().spent(), receipts));
-        part(list, "fs-committed", "Committed", link("committed", standing.row().committed(), receipts));
+        part(list, "fs-committed", "Committed", link("committed", standing.row().committed(), orders));
         part(
                 list,
                 "fs-to-pay",

@@ -59,12 +59,16 @@ final class WorthCells implements Making {
         Forecast.Row cost = row < finished.size() ? words.costOf(finished.get(row)) : words.cost();
         boolean there = column == SPENT && !cost.spent().isZero()
                 || column == COMMITTED && !cost.committed().isZero();
-        return !there
-                ? Optional.empty()
-                : Optional.of(
-                        row < finished.size()
-                                ? ReceiptLinks.ofStage(finished.get(row))
-                                : ReceiptLinks.ofFinished(finished));
+        return there ? Optional.of(link(row, column == COMMITTED)) : Optional.empty();
+    }
+
+    private String link(int row, boolean orders) {
+        List<String> finished = words.finished();
+        if (row == finished.size()) {
+            return orders ? ReceiptLinks.ordersOfFinished(finished) : ReceiptLinks.ofFinished(finished);
+        }
+        String stage = finished.get(row);
+        return orders ? ReceiptLinks.ordersOfStage(stage) : ReceiptLinks.ofStage(stage);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.firmset.spend.store;
 
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -25,6 +27,7 @@ import org.firmset.spend.table.ColumnMatch;
 import org.firmset.spend.table.KnownReceipt;
 import org.firmset.spend.table.Ledger;
 import org.hibernate.exception.ConstraintViolationException;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 
@@ -72,12 +75,19 @@ public class ReceiptBook {
     private final TakenTables tables;
     private final Homesteads homesteads;
     private final ApplicationEventPublisher events;
+    private final Clock clock;
 
-    ReceiptBook(ReceiptRows rows, TakenTables tables, Homesteads homesteads, ApplicationEventPublisher events) {
+    ReceiptBook(
+            ReceiptRows rows,
+            TakenTables tables,
+            Homesteads homesteads,
+            ApplicationEventPublisher events,
+            Clock clock) {
         this.rows = rows;
         this.tables = tables;
         this.homesteads = homesteads;
         this.events = events;
+        this.clock = clock;
     }
 
     /** All at once, by date, those of one day by key. Of very many {@link #each} needs less memory. */
@@ -109,7 +119,7 @@ public class ReceiptBook {
 
     /** Adds a receipt. When its key is taken it gets a number behind it. */
     public Outcome add(UUID homestead, Receipt receipt, List<KeptDocument> documents) {
-        List<Fault> faults = faults(homestead, List.of(receipt), List.of());
+        List<Fault> faults = faults(homestead, List.of(receipt), List.of(), today());
         return faults.isEmpty()
                 ? attaching(() -> stored(homestead, withFreeKeys(() -> rows.add(homestead, receipt, documents))))
                 : new Outcome.Refused(faults);
@@ -124,7 +134,7 @@ public class ReceiptBook {
     public Outcome change(UUID homestead, UUID id, long version, Receipt receipt, List<KeptDocument> documents) {
         List<Receipt> before =
                 find(homestead, id).map(KeptReceipt::receipt).stream().toList();
-        List<Fault> faults = faults(homestead, List.of(receipt), before);
+        List<Fault> faults = faults(homestead, List.of(receipt), before, today());
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
@@ -168,13 +178,14 @@ public class ReceiptBook {
     }
 
     /**
-     * Adds all of these or none. Keys that are taken get a number behind them.
+     * Adds all of these or none. Keys that are taken get a number behind them. Days to come were told when the table was
+     * looked at, on the day of its {@link #ledger}; they are taken here, as the day may have changed since.
      *
      * @param receipts gone through more than once; a few hundred are in memory at a time when the list makes them itself
      * @param file the table they come from, so that it is known when it is handed in again
      */
     public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
-        List<Fault> faults = faults(homestead, receipts, List.of());
+        List<Fault> faults = faults(homestead, receipts, List.of(), null);
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
@@ -191,7 +202,7 @@ public class ReceiptBook {
         Homestead place = homestead(homestead);
         List<KnownReceipt> known = new ArrayList<>();
         each(homestead, kept -> known.add(KnownReceipt.of(kept.receipt())));
-        return new Ledger(Keys.of(place), place.currency(), known, tables.files(homestead));
+        return new Ledger(Keys.of(place), place.currency(), known, tables.files(homestead), today());
     }
 
     /** Which column holds what in tables with these headings, as people said the last time. */
@@ -208,6 +219,10 @@ public class ReceiptBook {
         return new Outcome.Stored(List.of(kept));
     }
 
+    private LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
     private Homestead homestead(UUID id) {
         return homesteads
                 .find(id)
@@ -215,10 +230,13 @@ public class ReceiptBook {
                 .orElseThrow(() -> new IllegalArgumentException("homestead [" + id + "] is not kept"));
     }
 
-    /** @param before receipts whose keys may stay */
-    private List<Fault> faults(UUID id, List<Receipt> receipts, List<Receipt> before) {
+    /**
+     * @param before receipts whose keys may stay
+     * @param today null to take what is dated later, too
+     */
+    private List<Fault> faults(UUID id, List<Receipt> receipts, List<Receipt> before, @Nullable LocalDate today) {
         Homestead homestead = homestead(id);
-        ReceiptRules rules = new ReceiptRules(widened(Keys.of(homestead), before), homestead.currency());
+        ReceiptRules rules = new ReceiptRules(widened(Keys.of(homestead), before), homestead.currency(), today);
         Stream<Fault> faults =
                 receipts.stream().flatMap(r -> rules.faults(r, receipts.size() == 1 ? "" : r.key()).stream());
         return faults.limit(Fault.MOST).toList();

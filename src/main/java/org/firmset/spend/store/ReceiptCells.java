@@ -32,6 +32,7 @@ final class ReceiptCells {
             BigDecimal tax,
             BigDecimal discount,
             BigDecimal deposit,
+            @Nullable LocalDate restOn,
             @Nullable BigDecimal total,
             @Nullable String documentHash) {
         Receipt toRecord(List<ReceiptLine> lines) {
@@ -44,6 +45,7 @@ final class ReceiptCells {
                     Cash.of(tax, currency),
                     Cash.of(discount, currency),
                     Cash.of(deposit, currency),
+                    restOn,
                     total == null ? null : Cash.of(total, currency),
                     documentHash == null ? null : new ContentHash(documentHash));
         }

@@ -37,7 +37,7 @@ final class ReceiptReader {
         List<ReceiptCells.Head> heads = rows(
                 ReceiptCells.Head.class,
                 "r.id, r.version, r.key, r.boughtOn, r.supplier, r.state, r.currency, r.tax, r.discount, r.deposit,"
-                        + " r.total, r.documentHash",
+                        + " r.restOn, r.total, r.documentHash",
                 "ReceiptRow r",
                 "r.id");
         Map<UUID, List<ReceiptCells.Line>> lines = grouped(

@@ -40,6 +40,7 @@ class ReceiptRow {
     private BigDecimal tax;
     private BigDecimal discount;
     private BigDecimal deposit;
+    private @Nullable LocalDate restOn;
     private @Nullable BigDecimal total;
     private @Nullable String documentHash;
 
@@ -62,6 +63,7 @@ class ReceiptRow {
         tax = Cash.amountOf(record.tax());
         discount = Cash.amountOf(record.discount());
         deposit = Cash.amountOf(record.deposit());
+        restOn = record.restOn();
         total = record.total() == null ? null : Cash.amountOf(record.total());
         documentHash = record.document() == null ? null : record.document().hex();
     }

@@ -33,7 +33,7 @@ final class DateColumn {
             if (possible.isEmpty()) {
                 faults.add(cell.fault(
                         "is no date in the order of those above it (" + words(before) + ")",
-                        "Write all dates of the column alike, best as 2026-10-17"));
+                        "Write all dates of the table alike, best as 2026-10-17"));
                 return Optional.empty();
             }
             differs |= its.size() > 1 && meanings(cell.text(), its) > 1;

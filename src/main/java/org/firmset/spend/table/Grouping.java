@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Rows with the same receipt number become one receipt. Date, supplier and state must agree; taxes and discounts of its
- * rows are added, of total, deposit and document the first that is written counts.
+ * rows are added, of total, deposit, day of the rest and document the first that is written counts.
  */
 record Grouping(String currency, List<Fault> faults) {
     Receipt receipt(String key, LocalDate date, List<RowReader.Line> lines) {
@@ -32,6 +32,7 @@ record Grouping(String currency, List<Fault> faults) {
                 signed(sum(lines, RowReader.Line::tax), state),
                 signed(sum(lines, RowReader.Line::discount), state),
                 first(lines, RowReader.Line::deposit).orElse(Cash.ofCents(0, currency)),
+                first(lines, RowReader.Line::restOn).orElse(null),
                 signedOrNull(first(lines, RowReader.Line::total), state),
                 first(lines, RowReader.Line::document).orElse(null));
     }

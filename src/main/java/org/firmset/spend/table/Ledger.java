@@ -1,9 +1,11 @@
 package org.firmset.spend.table;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.Keys;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a table is taken into.
@@ -11,15 +13,26 @@ import org.firmset.spend.Keys;
  * @param currency ISO 4217 code of the homestead's one currency
  * @param receipts those that are there already
  * @param files hashes of the tables that were taken in before
+ * @param today nothing was bought or paid after it; null to take what is dated later, too
  */
-public record Ledger(Keys keys, String currency, List<KnownReceipt> receipts, Set<ContentHash> files) {
+public record Ledger(
+        Keys keys,
+        String currency,
+        List<KnownReceipt> receipts,
+        Set<ContentHash> files,
+        @Nullable LocalDate today) {
     public Ledger {
         receipts = List.copyOf(receipts);
         files = Set.copyOf(files);
     }
 
-    /** Nothing has been bought yet. */
+    /** Nothing has been bought yet, and nobody says which day it is. */
     public static Ledger empty(Keys keys, String currency) {
-        return new Ledger(keys, currency, List.of(), Set.of());
+        return new Ledger(keys, currency, List.of(), Set.of(), null);
+    }
+
+    /** The same on this day. */
+    public Ledger on(LocalDate day) {
+        return new Ledger(keys, currency, receipts, files, day);
     }
 }

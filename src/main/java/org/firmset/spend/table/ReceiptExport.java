@@ -34,6 +34,7 @@ public final class ReceiptExport {
             "Tax",
             "Discount",
             "Paid down",
+            "Rest on",
             "Total",
             "Shares",
             "Document");
@@ -95,12 +96,17 @@ public final class ReceiptExport {
                         ? List.of(
                                 amount(receipt.tax()),
                                 amount(receipt.discount()),
-                                receipt.state() == ReceiptState.ORDERED ? amount(receipt.deposit()) : "",
+                                paidDown(receipt),
+                                receipt.restOn() == null ? "" : receipt.restOn().toString(),
                                 amount(receipt.total()))
-                        : List.of("", "", "", ""));
+                        : List.of("", "", "", "", ""));
         cells.add(ShareText.of(line.shares()));
         cells.add(isFirst && receipt.document() != null ? receipt.document().hex() : "");
         return cells;
+    }
+
+    private static String paidDown(Receipt receipt) {
+        return receipt.state() == ReceiptState.ORDERED || receipt.restOn() != null ? amount(receipt.deposit()) : "";
     }
 
     private static String orEmpty(@Nullable String text) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.firmset.homestead.file.Fault;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptRules;
@@ -19,7 +20,8 @@ public final class ReceiptImport {
     private static final Pattern IN_RECEIPT = Pattern.compile("(line \\d+)(?:/lines/(\\d+))?(?:/(\\w+).*)?");
 
     /** Fields that people know by another name. */
-    private static final Map<String, String> FIELDS = Map.of("unitPrice", "unit price", "deposit", "paid down");
+    private static final Map<String, String> FIELDS =
+            Map.of("unitPrice", "unit price", "deposit", "paid down", "restOn", "rest on");
 
     private final SpendTable table;
     private final ColumnMatch match;
@@ -90,8 +92,15 @@ public final class ReceiptImport {
     }
 
     private Optional<DateOrder> dates() {
-        return Optional.ofNullable(match.dates())
-                .or(() -> match.column(Role.DATE).flatMap(c -> DateColumn.order(cells(c), faults)));
+        return Optional.ofNullable(match.dates()).or(() -> DateColumn.order(dateCells(), faults));
+    }
+
+    /** Whoever wrote the table wrote the days of both columns alike: what is clear in one holds for the other. */
+    private Iterable<Cell> dateCells() {
+        return () -> Stream.of(Role.DATE, Role.REST_ON)
+                .flatMap(role -> match.column(role).stream())
+                .flatMap(this::cellsOf)
+                .iterator();
     }
 
     private Map<Role, DecimalMark> marks() {
@@ -106,16 +115,19 @@ public final class ReceiptImport {
     }
 
     private Iterable<Cell> cells(Integer column) {
-        return () -> table.rows().stream()
+        return () -> cellsOf(column).iterator();
+    }
+
+    private Stream<Cell> cellsOf(Integer column) {
+        return table.rows().stream()
                 .map(r -> table.cell(r, column))
-                .filter(c -> !c.text().isEmpty())
-                .iterator();
+                .filter(c -> !c.text().isEmpty());
     }
 
     /** Each row is read to see what is wrong and where it belongs, then each receipt is made; none of it is kept. */
     private List<Receipt> receipts(Function<List<Fault>, RowReader> readers) {
         Map<String, List<SpendTable.Row>> groups = groups(readers.apply(faults));
-        ReceiptRules rules = new ReceiptRules(ledger.keys(), ledger.currency());
+        ReceiptRules rules = new ReceiptRules(ledger.keys(), ledger.currency(), ledger.today());
         TableReceipts receipts = new TableReceipts(ledger.currency(), readers);
         groups.forEach((key, rows) -> {
             if (faults.size() < Fault.MOST) {

@@ -19,6 +19,15 @@ public enum Role {
             Holds.TEXT, "supplier", "seller", "shop", "store", "vendor", "payee", "merchant", "lieferant", "proveedor"),
     STATE(Holds.TEXT, "state", "status"),
     DEPOSIT(Holds.NUMBER, "paid down", "down payment", "deposit paid"),
+    REST_ON(
+            Holds.DATE,
+            "rest on",
+            "rest paid on",
+            "rest due on",
+            "rest date",
+            "balance paid on",
+            "balance due on",
+            "balance date"),
     KIND(Holds.TEXT, "kind", "type", "category"),
     TEXT(Holds.TEXT, "text", "description", "item", "what", "details", "memo", "beschreibung", "artikel", "libelle"),
     MATERIAL(Holds.TEXT, "material", "material key"),
@@ -73,6 +82,7 @@ public enum Role {
         return switch (this) {
             case RECEIPT -> "receipt number";
             case DEPOSIT -> "paid down";
+            case REST_ON -> "rest paid or due on";
             case DOCUMENT -> "document hash";
             default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
         };

@@ -18,6 +18,7 @@ import org.javamoney.moneta.Money;
 /** Reads the cells of one row; what is wrong goes to the faults and something harmless in its place. */
 final class RowReader {
     private static final int LONGEST_TEXT = 500;
+    private static final String DAY = "Write it such as 2026-10-17";
     private static final String COINS = "Write it to the cent";
 
     private final SpendTable table;
@@ -53,6 +54,7 @@ final class RowReader {
             Optional<Money> tax,
             Optional<Money> discount,
             Optional<Money> deposit,
+            Optional<LocalDate> restOn,
             Optional<Money> total,
             Optional<ContentHash> document) {
         Money amount() {
@@ -86,6 +88,7 @@ final class RowReader {
                 money(row, Role.TAX),
                 money(row, Role.DISCOUNT),
                 money(row, Role.DEPOSIT),
+                restOn(row),
                 money(row, Role.TOTAL),
                 document(row));
     }
@@ -111,7 +114,16 @@ final class RowReader {
         Cell cell = cell(row, Role.DATE);
         Optional<LocalDate> date = dates.read(cell.text());
         if (date.isEmpty()) {
-            refuse(cell, cell.text().isEmpty() ? "holds no date" : "is no date", "Write it such as 2026-10-17");
+            refuse(cell, cell.text().isEmpty() ? "holds no date" : "is no date", DAY);
+        }
+        return date;
+    }
+
+    private Optional<LocalDate> restOn(SpendTable.Row row) {
+        Cell cell = cell(row, Role.REST_ON);
+        Optional<LocalDate> date = dates.read(cell.text());
+        if (date.isEmpty() && !cell.text().isEmpty()) {
+            refuse(cell, "is no date", DAY);
         }
         return date;
     }

@@ -3,6 +3,7 @@ package org.firmset.spend.table;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.firmset.homestead.Homestead;
@@ -11,6 +12,7 @@ import org.firmset.spend.Receipt;
 
 /** Receipts to begin with. */
 public final class SeedReceipts {
+    private static final int WEEKS_IN_YEAR = 52;
     private static final String DEMO = "/seed-data/juniper-bench-receipts.csv";
 
     private SeedReceipts() {}
@@ -32,6 +34,14 @@ public final class SeedReceipts {
                 .stream()
                 .map(r -> r.withDate(r.date().plusWeeks(weeks)))
                 .toList();
+    }
+
+    /** The same, moved back by whole years of 52 weeks until none is after today. */
+    public static List<Receipt> demo(Homestead demo, int weeks, LocalDate today) {
+        List<Receipt> receipts = demo(demo, weeks);
+        return receipts.stream().anyMatch(r -> r.date().isAfter(today))
+                ? demo(demo, weeks - WEEKS_IN_YEAR, today)
+                : receipts;
     }
 
     /** The table itself, as it lies in the program. */

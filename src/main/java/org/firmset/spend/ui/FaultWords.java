@@ -14,6 +14,7 @@ final class FaultWords {
         String counted = COUNTED.matcher(fault.pointer()).replaceAll(FaultWords::counted);
         String words = counted.replace("unitPrice", "price of one")
                 .replace("deposit", "paid down so far")
+                .replace("restOn", "day of the rest")
                 .replace('/', ' ')
                 .strip();
         return words.isEmpty()

@@ -20,6 +20,7 @@ import org.firmset.homestead.Subproject;
 import org.firmset.spend.Keys;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.ReceiptState;
 import org.jspecify.annotations.Nullable;
 
 /** Chooses which receipts are listed; the address says what is chosen, so that it can be kept and sent. */
@@ -34,6 +35,7 @@ final class FilterBar extends Div {
                 stage(homestead, bearers, written),
                 choice("Supplier", written.suppliers(), s -> s, filter.supplier(), filter::withSupplier),
                 choice("Paid for", List.of(LineKind.values()), LineKind::words, filter.kind(), filter::withKind),
+                choice("State", List.of(ReceiptState.values()), ReceiptState::words, filter.state(), filter::withState),
                 choice("Month", written.months(), Months::words, filter.month(), filter::withMonth));
         if (filter.material() != null) {
             add(material(homestead, written));

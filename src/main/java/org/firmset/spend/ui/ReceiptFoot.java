@@ -2,6 +2,7 @@ package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.Paragraph;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.firmset.measure.Cash;
@@ -16,20 +17,22 @@ final class ReceiptFoot extends Div {
     private final AmountField tax;
     private final AmountField discount;
     private final AmountField deposit;
+    private final RestDayField rest;
     private final AmountField total;
     private final Paragraph comesTo = new Paragraph();
 
     /** @param before null for a new one */
-    ReceiptFoot(String currency, @Nullable Receipt before) {
+    ReceiptFoot(String currency, LocalDate today, @Nullable Receipt before) {
         this.currency = currency;
         tax = field("Tax on top", before == null ? null : unlessZero(before.tax()));
         discount = field("Discount", before == null ? null : unlessZero(before.discount()));
         deposit = field("Paid down so far", before == null ? null : unlessZero(before.deposit()));
+        rest = new RestDayField(today, before);
         total = field("Total on the paper", before == null ? null : before.total());
         total.setHelperText("May stay empty; when it is written, it is checked");
         comesTo.getElement().setAttribute("role", "status");
         comesTo.addClassName("fs-comes-to");
-        Div fields = new Div(tax, discount, deposit, total);
+        Div fields = new Div(tax, discount, deposit, rest, total);
         fields.addClassName("fs-receipt-foot");
         add(fields, comesTo);
     }
@@ -44,6 +47,7 @@ final class ReceiptFoot extends Div {
 
     void onChange(Runnable changed) {
         List.of(tax, discount, deposit, total).forEach(f -> f.addValueChangeListener(e -> changed.run()));
+        rest.addValueChangeListener(e -> changed.run());
     }
 
     /** Lines with tax and discount, without a sign. */
@@ -53,20 +57,25 @@ final class ReceiptFoot extends Div {
 
     /** Says what the fields come to. */
     void tell(ReceiptState state, Money sum) {
-        deposit.setVisible(state == ReceiptState.ORDERED);
+        rest.follow(state, !deposit.getValue().isBlank());
+        deposit.setVisible(rest.isVisible());
         String text = "Comes to " + Figures.show(sum)
-                + (state == ReceiptState.RETURNED ? " given back." : stillToPay(state, sum));
+                + (state == ReceiptState.RETURNED ? " given back." : restOf(state, sum));
         comesTo.setText(text + against(sum));
         boolean differs = total.peek().filter(t -> !t.isEqualTo(sum)).isPresent();
         comesTo.setClassName("fs-warning", differs);
     }
 
     /** Of an order what is not paid down; a deposit of more than the order is told when it is saved. */
-    private String stillToPay(ReceiptState state, Money sum) {
-        Money rest = sum.subtract(deposit.orZero());
-        return state == ReceiptState.ORDERED && rest.isPositive()
-                ? ", " + Figures.show(rest) + " of it still to pay."
-                : ".";
+    private String restOf(ReceiptState state, Money sum) {
+        Money open = sum.subtract(deposit.orZero());
+        LocalDate day = rest.day();
+        boolean ordered = state == ReceiptState.ORDERED;
+        if (!open.isPositive() || (!ordered && day == null)) {
+            return ".";
+        }
+        return ", " + Figures.show(open) + (ordered ? " of it still to pay" : " of it paid")
+                + (day == null ? "." : " on " + Months.date(day) + ".");
     }
 
     private String against(Money sum) {
@@ -84,7 +93,7 @@ final class ReceiptFoot extends Div {
 
     /** Whether all of it can be used; marks the fields that cannot. */
     boolean check() {
-        return tax.check(false) & discount.check(false) & deposit.check(false) & total.check(false);
+        return tax.check(false) & discount.check(false) & deposit.check(false) & rest.check() & total.check(false);
     }
 
     Money tax(boolean back) {
@@ -95,8 +104,13 @@ final class ReceiptFoot extends Div {
         return signed(discount.orZero(), back);
     }
 
-    Money paidDown(ReceiptState state) {
-        return state == ReceiptState.ORDERED ? deposit.orZero() : Cash.ofCents(0, currency);
+    Money paidDown() {
+        return deposit.isVisible() ? deposit.orZero() : Cash.ofCents(0, currency);
+    }
+
+    @Nullable
+    LocalDate restOn() {
+        return rest.day();
     }
 
     @Nullable

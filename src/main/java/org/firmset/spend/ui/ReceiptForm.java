@@ -25,7 +25,7 @@ final class ReceiptForm extends Div {
         this.before = before;
         head = new ReceiptHead(entering, before);
         lines = new LineList(entering, before, this::reckon);
-        foot = new ReceiptFoot(entering.currency(), before);
+        foot = new ReceiptFoot(entering.currency(), entering.today(), before);
         addClassName("fs-receipt-form");
         add(head, lines, foot);
         head.onChange(this::reckon);
@@ -54,6 +54,11 @@ final class ReceiptForm extends Div {
                 ? Optional.empty()
                 : head.date()
                         .flatMap(day -> head.supplier().map(supplier -> new Likeness(day, supplier, Cash.cents(sum))));
+    }
+
+    /** Of an order the rest was paid today, unless a day already says otherwise. */
+    void pay() {
+        head.pay();
     }
 
     /** Where typing begins: of a new receipt only this is not known. */
@@ -86,7 +91,8 @@ final class ReceiptForm extends Div {
                 read.get(),
                 foot.tax(back),
                 foot.discount(back),
-                foot.paidDown(head.state()),
+                foot.paidDown(),
+                foot.restOn(),
                 foot.total(back),
                 document));
     }

@@ -1,7 +1,6 @@
 package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.combobox.ComboBox;
-import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import java.time.LocalDate;
@@ -15,14 +14,14 @@ import org.jspecify.annotations.Nullable;
 
 /** When it was bought, where, and whether it is paid. */
 final class ReceiptHead extends Div {
-    private final DatePicker date;
+    private final DayField date;
     private final ComboBox<String> supplier = new ComboBox<>("Supplier");
     private final RadioButtonGroup<ReceiptState> state = new RadioButtonGroup<>("It is");
 
     /** @param before null for a new one */
     ReceiptHead(Entering entering, @Nullable Receipt before) {
         addClassName("fs-receipt-head");
-        date = DayPicker.of("Date", before == null ? entering.today() : before.date());
+        date = new DayField("Date", before == null ? entering.today() : before.date());
         Stream<String> own = before == null ? Stream.empty() : Stream.of(before.supplier());
         offer(Stream.concat(entering.suppliers().stream(), own).distinct().toList());
         Optional<String> usual =
@@ -67,6 +66,10 @@ final class ReceiptHead extends Div {
         return state.getValue();
     }
 
+    void pay() {
+        state.setValue(ReceiptState.PAID);
+    }
+
     boolean isReturned() {
         return state() == ReceiptState.RETURNED;
     }
@@ -78,7 +81,7 @@ final class ReceiptHead extends Div {
     /** Whether it is filled in; marks the fields that are not. */
     boolean check() {
         date.setInvalid(date().isEmpty());
-        date.setErrorMessage("Write it such as 2026-10-17");
+        date.setErrorMessage(DayField.SUCH_AS);
         supplier.setInvalid(supplier().isEmpty());
         supplier.setErrorMessage("Who sold it?");
         return date().isPresent() && supplier().isPresent();

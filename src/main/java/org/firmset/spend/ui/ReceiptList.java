@@ -8,6 +8,7 @@ import com.vaadin.flow.component.html.ListItem;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -25,7 +26,7 @@ import org.firmset.spend.store.KeptReceipt;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Receipts by month, the latest first, each month with its sum. Of very many the latest first, the rest when asked for;
+ * Receipts by month, the latest first, each month with its sum; the rest of an order stands where it was paid. Of very many the latest first, the rest when asked for;
  * only those that are shown are read whole.
  */
 final class ReceiptList extends Div {
@@ -95,7 +96,7 @@ final class ReceiptList extends Div {
         Div what = new Div(name, told("fs-ledger-what", what(receipt.lines())));
         Div notes = new Div();
         notes.addClassName("fs-ledger-notes");
-        notes(listed.part(), kept).forEach(n -> notes.add(new Span(n)));
+        notes(listed, kept).forEach(n -> notes.add(new Span(n)));
         return new ListItem(
                 told("fs-ledger-day", Months.day(listed.date())),
                 what,
@@ -132,11 +133,25 @@ final class ReceiptList extends Div {
                 + (open ? "; some not said yet" : "");
     }
 
-    private static List<String> notes(Selected part, KeptReceipt kept) {
+    private static String on(@Nullable LocalDate day) {
+        return day == null ? "" : " on " + Months.date(day);
+    }
+
+    private static String restPaid(ListedReceipt listed, Receipt receipt, LocalDate day) {
+        if (listed.date().equals(day)) {
+            return "ordered" + on(receipt.date()) + ", the rest paid";
+        }
+        return (receipt.deposit().isZero() ? "ordered, paid" : "paid down, the rest") + on(day);
+    }
+
+    private static List<String> notes(ListedReceipt listed, KeptReceipt kept) {
+        Selected part = listed.part();
         List<String> notes = new ArrayList<>();
         if (kept.receipt().state() == ReceiptState.ORDERED) {
-            notes.add("ordered, " + Figures.show(part.committed()) + " to pay");
+            notes.add("ordered, " + Figures.show(part.committed()) + " to pay"
+                    + on(kept.receipt().restOn()));
         }
+        kept.receipt().restPaidOn().ifPresent(day -> notes.add(restPaid(listed, kept.receipt(), day)));
         if (kept.receipt().state() == ReceiptState.RETURNED) {
             notes.add("returned");
         }

@@ -26,6 +26,7 @@ import org.firmset.homestead.ui.OpenedPage;
 import org.firmset.shell.Frame;
 import org.firmset.shell.RemovalButton;
 import org.firmset.spend.Receipt;
+import org.firmset.spend.ReceiptState;
 import org.firmset.spend.store.Documents;
 import org.firmset.spend.store.KeptDocument;
 import org.firmset.spend.store.KeptReceipt;
@@ -37,6 +38,10 @@ import org.jspecify.annotations.Nullable;
 @Route(value = SpendPages.RECEIPTS + "/:receipt", layout = Frame.class)
 @PageTitle("Firmset: receipt")
 class ReceiptView extends OpenedPage {
+    /** What is on order need not be bought again; what is paid is taken to lie in stock or to be used. */
+    private static final String PAID_IS_HERE = " Paid says that it is here, too: what is paid in full and still to come"
+            + " stays ordered, all of it paid down.";
+
     private final ReceiptBook book;
     private final Documents documents;
     private final Clock clock;
@@ -121,14 +126,29 @@ class ReceiptView extends OpenedPage {
             sheet.alike().asksOn(next, "Save as well and enter the next");
             buttons.add(next);
         } else {
+            if (isOrder(sheet.before())) {
+                buttons.add(paying(sheet));
+            }
             buttons.add(removal(sheet.homestead(), sheet.before()));
         }
         buttons.add(new Button("Leave as it was", e -> leave()));
-        Paragraph keys = new Paragraph("Ctrl+Enter saves, too.");
+        Paragraph keys = new Paragraph("Ctrl+Enter saves, too." + (isOrder(sheet.before()) ? PAID_IS_HERE : ""));
         keys.addClassNames("fs-figure-note", "fs-keys");
         buttons.add(keys);
         buttons.addClassName("fs-buttons");
         return buttons;
+    }
+
+    private static boolean isOrder(@Nullable KeptReceipt kept) {
+        return kept != null && kept.receipt().state() == ReceiptState.ORDERED;
+    }
+
+    /** One press for an order that came: with today as the day its rest was paid. */
+    private Button paying(Sheet sheet) {
+        return new Button("Mark as paid", e -> {
+            sheet.form().pay();
+            save(sheet, ReceiptView::leave);
+        });
     }
 
     private static Paragraph saved() {

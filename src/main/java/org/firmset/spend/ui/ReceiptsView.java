@@ -85,7 +85,7 @@ class ReceiptsView extends OpenedPage {
                 Figures.figure("Spent", sum.spent()),
                 Figures.figure("On order, still to pay", sum.committed()),
                 Figures.figure("Deposits that come back", sum.heldBack()),
-                Figures.figure("Receipts", Integer.toString(listing.listed().size())));
+                Figures.figure("Receipts", Long.toString(listing.receipts())));
         figures.addClassName("fs-figures");
         figures.getElement().setAttribute("role", "status");
         return figures;

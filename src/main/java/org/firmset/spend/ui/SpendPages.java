@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.firmset.spend.ContentHash;
 import org.firmset.spend.LineKind;
 import org.firmset.spend.ReceiptFilter;
+import org.firmset.spend.ReceiptState;
 import org.jspecify.annotations.Nullable;
 
 /** What other rooms may know of these pages: where they are. */
@@ -45,6 +46,7 @@ public final class SpendPages {
         add(parts, "material", filter.material());
         add(parts, "supplier", filter.supplier());
         add(parts, "kind", filter.kind() == null ? null : lower(filter.kind()));
+        add(parts, "state", filter.state() == null ? null : lower(filter.state()));
         add(parts, "month", filter.month() == null ? null : filter.month().toString());
         add(parts, WORK, filter.finished() == null ? null : FINISHED);
         return String.join("&", parts);
@@ -82,7 +84,8 @@ public final class SpendPages {
                 given(asked, "stage"),
                 given(asked, "material"),
                 given(asked, "supplier"),
-                kind(given(asked, "kind")),
+                word(LineKind.values(), given(asked, "kind")),
+                word(ReceiptState.values(), given(asked, "state")),
                 month(given(asked, "month")),
                 FINISHED.equals(given(asked, WORK)) ? finished : null);
     }
@@ -91,10 +94,10 @@ public final class SpendPages {
         return asked.value(name).filter(v -> !v.isBlank()).orElse(null);
     }
 
-    private static @Nullable LineKind kind(@Nullable String word) {
-        for (LineKind kind : LineKind.values()) {
-            if (lower(kind).equals(word)) {
-                return kind;
+    private static <E extends Enum<E>> @Nullable E word(E[] all, @Nullable String word) {
+        for (E one : all) {
+            if (lower(one).equals(word)) {
+                return one;
             }
         }
         return null;
@@ -109,7 +112,7 @@ public final class SpendPages {
         }
     }
 
-    private static String lower(LineKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT);
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
     }
 }

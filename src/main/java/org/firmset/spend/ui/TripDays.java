@@ -1,6 +1,5 @@
 package org.firmset.spend.ui;
 
-import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Div;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -12,14 +11,14 @@ final class TripDays extends Div {
     private static final int MOST_DAYS = 60;
 
     private final LocalDate today;
-    private final DatePicker first;
-    private final DatePicker last;
+    private final DayField first;
+    private final DayField last;
 
     /** @param likely shown to begin with */
     TripDays(OpenTrip likely, LocalDate today) {
         this.today = today;
-        first = DayPicker.of("First day", likely.first());
-        last = DayPicker.of("Last day", likely.last());
+        first = new DayField("First day", likely.first());
+        last = new DayField("Last day", likely.last());
         first.setManualValidation(true);
         last.setManualValidation(true);
         // a trip ends where it began until somebody says otherwise

@@ -14,7 +14,7 @@ import org.firmset.spend.ReceiptLine;
  * What stands on receipts that can be asked for, each once.
  *
  * @param suppliers capitals do not count
- * @param months the latest first
+ * @param months in which anything was bought, ordered or paid, the latest first
  * @param materials keys
  */
 record Written(
@@ -33,6 +33,7 @@ record Written(
     void add(Receipt receipt) {
         suppliers.add(receipt.supplier());
         months.add(YearMonth.from(receipt.date()));
+        receipt.restPaidOn().map(YearMonth::from).ifPresent(months::add);
         for (ReceiptLine line : receipt.lines()) {
             line.shares().forEach(s -> bearers.add(Bearers.Bearer.of(s)));
             Optional.ofNullable(line.material()).ifPresent(materials::add);

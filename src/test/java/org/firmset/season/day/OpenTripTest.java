@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.firmset.homestead.OpenDates;
 import org.firmset.homestead.OpenTrip;
+import org.firmset.season.RandomHomestead;
+import org.firmset.season.TwoWeekendsFile;
 import org.junit.jupiter.api.Test;
 
 /** What is said of trips that are past agrees with the calendar that plans are made from. */

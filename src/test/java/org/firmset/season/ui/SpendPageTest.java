@@ -254,6 +254,23 @@ class SpendPageTest extends DemoPages {
     }
 
     @Test
+    void whatIsCommittedLeadsToTheOrdersAloneWhichAddUpToIt() {
+        navigate("spend", Div.class);
+        String orders = "spend/receipts?subproject=water&state=ordered";
+        String committed = linksTo(orders).getFirst();
+        assertThat(linksTo("spend/receipts?state=ordered")).contains(committed);
+        assertThat(linksTo("spend/receipts?subproject=water")).isNotEmpty().doesNotContain(committed);
+        ask("subproject=water&state=ordered");
+        assertThat(items()).hasSize(1);
+        assertThat(find(Div.class)
+                        .withClassName("fs-figures")
+                        .single()
+                        .getElement()
+                        .getTextRecursively())
+                .contains("On order, still to pay" + committed);
+    }
+
+    @Test
     void receiptsOfOneMaterialSayThatTheyAreNarrowedByItAndLetGo() {
         navigate("spend/receipts", Div.class);
         int all = items().size();

@@ -1,6 +1,7 @@
 package org.firmset.spend.store;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -63,6 +64,29 @@ public record PlainSums(JdbcClient sql) {
         sql.sql(PARTS + "select coalesce(" + column + ", '') as what, sum(cents) as cents from part group by " + column)
                 .param("homestead", homestead)
                 .query((row, number) -> sums.put(row.getString("what"), cents(row.getBigDecimal("cents"))))
+                .list();
+        return sums;
+    }
+
+    /** In cents, what left the purse on each day, refundable deposits among it: the rest of an order on its own day. */
+    public Map<LocalDate, Long> paidByDay(UUID homestead) {
+        Map<LocalDate, Long> sums = new HashMap<>();
+        sql.sql("""
+                with whole as (
+                    select r.*, r.tax - r.discount
+                        + (select sum(l.amount) from receipt_line l where l.receipt_id = r.id) as comes_to,
+                        r.state = 'ORDERED' or (r.state = 'PAID' and r.rest_on > r.bought_on) as paid_down
+                    from receipt r where r.homestead_id = :homestead
+                ), payment as (
+                    select bought_on as paid_on, case when paid_down then deposit else comes_to end as amount from whole
+                    union all
+                    select rest_on, comes_to - deposit from whole where state = 'PAID' and rest_on > bought_on
+                )
+                select paid_on, sum(100 * amount) as cents from payment group by paid_on
+                """)
+                .param("homestead", homestead)
+                .query((row, number) ->
+                        sums.put(row.getObject("paid_on", LocalDate.class), cents(row.getBigDecimal("cents"))))
                 .list();
         return sums;
     }

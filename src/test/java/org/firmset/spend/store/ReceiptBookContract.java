@@ -36,8 +36,10 @@ import org.firmset.spend.LineKind;
 import org.firmset.spend.RandomReceipts;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptCosts;
+import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
+import org.firmset.spend.Selected;
 import org.firmset.spend.Share;
 import org.firmset.spend.SpentSums;
 import org.firmset.spend.store.ReceiptBook.Outcome;
@@ -170,10 +172,10 @@ abstract class ReceiptBookContract {
         @Test
         void is_whole_when_all_of_many_receipts_are_of_one_day() {
             List<Receipt> receipts = random.many(450).stream()
-                    .map(r -> r.withDate(LocalDate.of(2027, 4, 3)))
+                    .map(r -> r.withDate(LocalDate.of(2027, 4, 2)))
                     .toList();
             book.takeAll(place, receipts, FILE);
-            added(receipt("r-1-later", 100).withDate(LocalDate.of(2027, 4, 4)));
+            added(receipt("r-1-later", 100).withDate(LocalDate.of(2027, 4, 3)));
             assertThat(all())
                     .hasSize(451)
                     .startsWith(receipts.stream()
@@ -214,6 +216,20 @@ abstract class ReceiptBookContract {
             addsUp();
             book.takeAll(place, random.many(200), FILE);
             addsUp();
+        }
+
+        @Test
+        void adds_up_in_plain_sql_to_the_cent_by_the_day_it_was_paid() {
+            book.takeAll(place, SeedReceipts.demo(DEMO, 0), FILE);
+            book.takeAll(place, random.many(300), FILE);
+            Map<LocalDate, Long> days = new HashMap<>();
+            all().forEach(r -> Selected.byDay(r, ReceiptFilter.ALL)
+                    .forEach(d ->
+                            days.merge(d.on(), d.part().spentCents() + d.part().heldBackCents(), Long::sum)));
+            assertThat(new PlainSums(store.sql()).paidByDay(place))
+                    .as("seed %d", RandomReceipts.SEED)
+                    .isEqualTo(days);
+            assertThat(all().stream().filter(r -> r.restPaidOn().isPresent())).hasSizeGreaterThan(10);
         }
 
         private void addsUp() {
@@ -366,11 +382,11 @@ abstract class ReceiptBookContract {
         }
 
         private void turnAround(List<KeptReceipt> all) {
-            move(all.getFirst(), LocalDate.of(2028, 1, 1));
-            move(all.getLast(), LocalDate.of(2025, 1, 1));
+            move(all.getFirst(), LocalDate.of(2027, 4, 1));
+            move(all.getLast(), LocalDate.of(2024, 1, 1));
             KeptReceipt middle = all.get(all.size() / 2 + 1);
             assertThat(book.remove(place, middle.id(), middle.version())).isTrue();
-            added(receipt("late", 100).withDate(LocalDate.of(2027, 12, 30)));
+            added(receipt("late", 100).withDate(LocalDate.of(2027, 3, 30)));
         }
 
         private void move(KeptReceipt kept, LocalDate day) {
@@ -422,6 +438,56 @@ abstract class ReceiptBookContract {
                     one.deposit(),
                     Cash.ofCents(207, "USD"),
                     null);
+        }
+    }
+
+    @Nested
+    class OrdersAndDaysToCome {
+        private Receipt order(@Nullable LocalDate restOn) {
+            return new Receipt(
+                    "order",
+                    LocalDate.of(2027, 4, 3),
+                    "Yard",
+                    ReceiptState.ORDERED,
+                    receipt("order", 10_000).lines(),
+                    Cash.ofCents(0, "USD"),
+                    Cash.ofCents(0, "USD"),
+                    Cash.ofCents(4_000, "USD"),
+                    restOn,
+                    null,
+                    null);
+        }
+
+        /** The clock of the store stands on 3 April 2027. */
+        @Test
+        void an_order_is_kept_with_the_day_its_rest_is_due_and_then_without() {
+            KeptReceipt kept = added(order(LocalDate.of(2027, 9, 1)));
+            assertThat(kept.receipt()).isEqualTo(order(LocalDate.of(2027, 9, 1)));
+            assertThat(all()).containsExactly(order(LocalDate.of(2027, 9, 1)));
+            assertThat(stored(book.change(place, kept.id(), kept.version(), order(null), List.of()))
+                            .receipt())
+                    .isEqualTo(order(null));
+        }
+
+        @Test
+        void a_receipt_dated_after_today_is_refused_when_it_is_entered_and_when_it_is_changed() {
+            Receipt tomorrow = receipt("one", 100).withDate(LocalDate.of(2027, 4, 4));
+            assertThat(((Outcome.Refused) book.add(place, tomorrow, List.of())).faults())
+                    .extracting(Fault::pointer, Fault::problem)
+                    .containsExactly(tuple("/date", "is still to come: today is 2027-04-03"));
+            KeptReceipt kept = added(receipt("one", 100));
+            assertThat(book.change(place, kept.id(), kept.version(), tomorrow, List.of()))
+                    .isInstanceOf(Outcome.Refused.class);
+            assertThat(book.all(place)).containsExactly(kept);
+            assertThat(book.ledger(place).today()).isEqualTo(LocalDate.of(2027, 4, 3));
+        }
+
+        @Test
+        void the_database_itself_refuses_a_rest_before_its_order() {
+            Receipt wrong = order(LocalDate.of(2027, 4, 2));
+            assertThat(book.add(place, wrong, List.of())).isInstanceOf(Outcome.Refused.class);
+            assertThatThrownBy(() -> store.bean(ReceiptRows.class).take(place, List.of(wrong)))
+                    .isInstanceOf(PersistenceException.class);
         }
     }
 

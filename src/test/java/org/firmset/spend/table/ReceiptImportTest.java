@@ -3,6 +3,7 @@ package org.firmset.spend.table;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -106,12 +107,35 @@ class ReceiptImportTest {
     }
 
     @Test
+    void the_day_of_a_rest_is_read_in_the_order_of_all_dates_and_makes_no_other_column_its_own() {
+        List<Receipt> receipts = receipts("Date,Shop,State,Paid down,Balance due on,Amount\n"
+                + "3/4/2026,Yard,ordered,10.00,24/10/2026,100.00\n5/4/2026,Yard,paid,,,7.00\n");
+        assertThat(receipts).extracting(Receipt::date).containsExactly(day(4, 3), day(4, 5));
+        assertThat(receipts).extracting(Receipt::restOn).containsExactly(day(10, 24), null);
+        assertThat(receipts.getFirst().committed()).isEqualTo(Cash.parse("90.00 USD"));
+    }
+
+    @Test
+    void what_is_dated_after_the_day_of_the_import_is_refused_line_by_line() {
+        SpendTable table = table("Date,Shop,State,Amount,Rest on\n2026-10-17,Yard,paid,1.00,\n"
+                + "2026-10-18,Yard,paid,2.00,\n2026-10-17,Yard,ordered,3.00,2026-12-01\n");
+        ImportPreview preview = ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), EMPTY.on(day(10, 17)));
+        assertThat(preview.faults())
+                .extracting(Fault::pointer, Fault::problem)
+                .containsExactly(tuple("line 3, date", "is still to come: today is 2026-10-17"));
+        assertThat(ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), EMPTY.on(day(10, 18)))
+                        .all()
+                        .orElseThrow())
+                .hasSize(3);
+    }
+
+    @Test
     void duplicates_are_told_by_date_supplier_and_sum_and_by_the_same_file() {
         String text = "Date,Shop,Amount\n2026-10-17,Yard,10.00\n2026-10-18,Yard,10.00\n2026-10-18,YARD,10.00\n";
         SpendTable table = table(text);
         KnownReceipt known = KnownReceipt.of(
                 receipts("Date,Shop,Amount\n2026-10-17,yard,10.00\n").getFirst());
-        Ledger ledger = new Ledger(RandomReceipts.KEYS, "USD", List.of(known), Set.of(table.file()));
+        Ledger ledger = new Ledger(RandomReceipts.KEYS, "USD", List.of(known), Set.of(table.file()), null);
         ImportPreview preview = ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), ledger);
         assertThat(preview.sameFile()).isTrue();
         assertThat(preview.duplicates()).extracting(Duplicate::index).containsExactly(0, 2);
@@ -242,6 +266,14 @@ class ReceiptImportTest {
             ImportPreview preview = ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), EMPTY);
             assertThat(preview.all()).isEmpty();
             assertThat(preview.fresh()).isEmpty();
+        }
+
+        @Test
+        void a_rest_that_is_no_day_or_one_before_its_order() {
+            assertThat(lines("Date,Shop,Amount,Rest on\n2026-10-17,Yard,1.00,soon\n"))
+                    .contains("line 2, column 'Rest on' [soon] is no date. Write it such as 2026-10-17.");
+            assertThat(lines("Date,Shop,Amount,Rest on\n2026-10-17,Yard,1.00,2026-10-16\n"))
+                    .contains("line 2, rest on [2026-10-16] is before the receipt's own date");
         }
 
         @Test

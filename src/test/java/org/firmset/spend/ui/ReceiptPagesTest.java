@@ -22,10 +22,13 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.SeedHomesteads;
 import org.firmset.homestead.store.Homesteads;
@@ -61,6 +64,9 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
 
     @Autowired
     private ReceiptBook book;
+
+    @Autowired
+    private Clock clock;
 
     private UUID place;
 
@@ -125,7 +131,8 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
     void an_address_that_asks_for_odd_things_lists_nothing_or_passes_over_them() {
         takeDemo();
         int all = book.all(place).size();
-        for (String odd : List.of("month=2026-99", "kind=bogus", "work=never", "unheard=1", "month=", "stage=%20")) {
+        for (String odd : List.of(
+                "month=2026-99", "kind=bogus", "work=never", "state=lost", "unheard=1", "month=", "stage=%20")) {
             ask(odd);
             assertThat(items()).as(odd).hasSize(all);
         }
@@ -152,20 +159,32 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
                         .sum())
                 .isEqualTo(200);
         List<String> months = months();
-        press("Show earlier ones, 250 more");
-        press("Show earlier ones, 50 more");
+        List<String> expected = rowsOfDays();
+        press("Show earlier ones, " + (expected.size() - 200) + " more");
+        press("Show earlier ones, " + (expected.size() - 400) + " more");
         List<String> days = find(Span.class).all().stream()
                 .filter(s -> s.hasClassName("fs-ledger-day"))
                 .map(Span::getText)
                 .toList();
-        assertThat(days)
-                .as("seed %d", RandomReceipts.SEED)
-                .isEqualTo(book.all(place).reversed().stream()
-                        .map(k -> Months.day(k.receipt().date()))
-                        .toList());
+        assertThat(days).as("seed %d", RandomReceipts.SEED).isEqualTo(expected).hasSizeBetween(451, 600);
+        assertThat(figures()).contains("Receipts450");
         assertThat(months()).startsWith(months.toArray(String[]::new)).doesNotHaveDuplicates();
         assertThat(find(Button.class).withText("Show earlier ones, 0 more").exists())
                 .isFalse();
+    }
+
+    /** Of each receipt its day, and that of a rest that was paid later; the latest first. */
+    private List<String> rowsOfDays() {
+        return book.all(place).stream()
+                .map(KeptReceipt::receipt)
+                .flatMap(r -> Stream.concat(Stream.of(r.date()), r.restPaidOn().stream()))
+                .sorted(Comparator.reverseOrder())
+                .map(Months::day)
+                .toList();
+    }
+
+    private String figures() {
+        return find(Div.class).withClassName("fs-figures").single().getElement().getTextRecursively();
     }
 
     private List<String> months() {
@@ -397,6 +416,130 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
         field("Amount").setValue("-880");
         press("Save");
         assertThat(field("Amount").getErrorMessage()).isEqualTo("Write it without a minus");
+    }
+
+    private KeptReceipt theOrder() {
+        return book.all(place).stream()
+                .filter(k -> k.receipt().key().equals("b-26"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void choose(ReceiptState wanted) {
+        @SuppressWarnings("unchecked")
+        RadioButtonGroup<ReceiptState> state = find(RadioButtonGroup.class).single();
+        state.setValue(wanted);
+    }
+
+    private boolean asksFor(String caption) {
+        return find(TextField.class).withCaption(caption).exists()
+                || find(DatePicker.class).withCaption(caption).exists();
+    }
+
+    private DatePicker day(String caption) {
+        return find(DatePicker.class).withCaption(caption).single();
+    }
+
+    @Test
+    void an_order_is_marked_as_paid_with_one_press_and_its_rest_counts_today() {
+        takeDemo();
+        KeptReceipt order = theOrder();
+        LocalDate today = LocalDate.now(clock);
+        go(SpendPages.receipt(order.id()));
+        press("Mark as paid");
+        Receipt paid = theOrder().receipt();
+        assertThat(paid.state()).isEqualTo(ReceiptState.PAID);
+        assertThat(paid.deposit()).isEqualTo(Cash.parse("400.00 USD"));
+        assertThat(paid.restOn()).isEqualTo(today);
+        assertThat(paid.lines()).isEqualTo(order.receipt().lines());
+        assertThat(find(H1.class).single().getText()).isEqualTo("Receipts");
+        assertThat(items())
+                .anyMatch(i -> i.startsWith(Months.day(today))
+                        && i.contains("ordered on Sat 14 Nov 2026, the rest paid")
+                        && i.endsWith("$1,830.00"))
+                .anyMatch(i -> i.startsWith("Sat 14")
+                        && i.contains("paid down, the rest on " + Months.date(today))
+                        && i.endsWith("$400.00"));
+        ask("subproject=water&month=" + YearMonth.from(today));
+        assertThat(figures()).contains("On order, still to pay$0.00");
+        go(SpendPages.receipt(order.id()));
+        assertThat(find(Button.class).withText("Mark as paid").exists()).isFalse();
+        assertThat(paragraphs())
+                .contains("Comes to $2,230.00, $1,830.00 of it paid on " + Months.date(today)
+                        + ". That is the total on the paper.");
+        press("Save");
+        assertThat(theOrder().receipt()).isEqualTo(paid);
+    }
+
+    @Test
+    void the_day_of_a_rest_is_asked_for_only_where_there_may_be_one() {
+        takeDemo();
+        LocalDate today = LocalDate.now(clock);
+        go(SpendPages.newReceipt());
+        assertThat(asksFor("Paid down so far") || asksFor("Rest due on") || asksFor("Rest paid on"))
+                .isFalse();
+        choose(ReceiptState.ORDERED);
+        field("Amount").setValue("880");
+        day("Rest due on").setValue(today.plusDays(20));
+        assertThat(paragraphs())
+                .contains("Comes to $880.00, $880.00 of it still to pay on " + Months.date(today.plusDays(20)) + ".");
+        choose(ReceiptState.RETURNED);
+        assertThat(asksFor("Paid down so far") || asksFor("Rest due on") || asksFor("Rest paid on"))
+                .isFalse();
+        choose(ReceiptState.ORDERED);
+        field("Paid down so far").setValue("200");
+        choose(ReceiptState.PAID);
+        assertThat(day("Rest paid on").getValue()).isEqualTo(today);
+        assertThat(paragraphs()).contains("Comes to $880.00, $680.00 of it paid on " + Months.date(today) + ".");
+        choose(ReceiptState.ORDERED);
+        assertThat(day("Rest due on").getValue()).isEqualTo(today.plusDays(20));
+    }
+
+    @Test
+    void a_paid_order_says_when_its_rest_was_paid_or_what_is_missing() {
+        takeDemo();
+        KeptReceipt order = theOrder();
+        go(SpendPages.receipt(order.id()));
+        assertThat(day("Rest due on").getValue()).isEqualTo(LocalDate.of(2027, 7, 16));
+        choose(ReceiptState.PAID);
+        day("Rest paid on").clear();
+        press("Save");
+        assertThat(items()).anyMatch(i -> i.startsWith("Paid down so far [400.00 USD] is paid down on something that"));
+        day("Rest paid on").setValue(LocalDate.now(clock).plusDays(1));
+        press("Save");
+        assertThat(items()).anyMatch(i -> i.startsWith("Day of the rest [") && i.contains("is still to come"));
+        assertThat(theOrder()).isEqualTo(order);
+        day("Rest paid on").setValue(LocalDate.of(2026, 11, 20));
+        press("Save");
+        assertThat(theOrder().receipt().restOn()).isEqualTo(LocalDate.of(2026, 11, 20));
+        ask("month=2026-11");
+        assertThat(months()).containsExactly("November 2026$2,270.50");
+    }
+
+    @Test
+    void what_is_dated_after_today_is_told_with_what_to_do() {
+        takeDemo();
+        go(SpendPages.newReceipt());
+        day("Date").setValue(LocalDate.now(clock).plusDays(1));
+        field("What").setValue("Boards");
+        field("Amount").setValue("10");
+        press("Save");
+        assertThat(items())
+                .anyMatch(i -> i.startsWith("Date [") && i.contains("is still to come") && i.contains("is 'ordered'"));
+        assertThat(book.all(place)).hasSize(26);
+    }
+
+    @Test
+    void receipts_of_one_state_are_listed_and_the_bar_lets_go_of_it() {
+        takeDemo();
+        ask("subproject=water&state=ordered");
+        assertThat(items()).hasSize(1).first().asString().contains("$1,830.00 to pay on Fri 16 Jul 2027");
+        ComboBox<?> state = find(ComboBox.class).withCaption("State").single();
+        assertThat(state.getValue()).isEqualTo(ReceiptState.ORDERED);
+        state.clear();
+        assertThat(items()).hasSizeGreaterThan(10);
+        assertThat(find(ComboBox.class).withCaption("Subproject").single().getValue())
+                .isEqualTo("water");
     }
 
     @Test

@@ -1,0 +1,22 @@
+package org.firmset;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Primary;
+
+/** Pages are tried with receipts of the autumn of 2026, which nobody can have entered before: no test runs earlier. */
+@Configuration(proxyBeanMethods = false)
+class ClockNotBeforeTheDemo {
+    private static final Instant AFTER_THE_RECEIPTS = Instant.parse("2026-11-26T12:00:00Z");
+
+    @Bean
+    @Primary
+    Clock clockOfTests() {
+        Clock clock = Clock.systemDefaultZone();
+        Duration early = Duration.between(clock.instant(), AFTER_THE_RECEIPTS);
+        return early.isPositive() ? Clock.offset(clock, early) : clock;
+    }
+}
