@@ -27,6 +27,7 @@ import org.firmset.season.money.ThingWords;
 import org.firmset.season.money.TimeWords;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.store.KeptBudgets;
 
 /** The sections of the page of money. What is typed and unfolded stays while the sums around it are made anew. */
 final class SpendSections extends Div {
@@ -74,7 +75,7 @@ final class SpendSections extends Div {
     }
 
     /** @param chosen the budget to hold the money against; empty when none is kept */
-    void show(MoneyReport money, SeasonReport plan, List<KeptBaseline> kept, Optional<KeptBaseline> chosen) {
+    void show(MoneyReport money, SeasonReport plan, KeptBudgets kept, Optional<KeptBaseline> chosen) {
         verdict.setText(new MoneyWords(money).verdict());
         anew(stand, new StandPanel(money, unfolded));
         anew(
