@@ -9,6 +9,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.combobox.ComboBoxBase;
 import com.vaadin.flow.component.datepicker.DatePicker;
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -41,6 +42,8 @@ import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Share;
 import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
+import org.firmset.spend.table.ReceiptExport;
+import org.firmset.spend.table.Role;
 import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
@@ -430,6 +433,22 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
                         .isEnabled())
                 .isFalse();
         assertThat(book.all(place)).hasSize(1);
+    }
+
+    /** What only programmers say is in no label. */
+    @Test
+    void the_columns_of_a_table_are_asked_for_in_plain_words() {
+        Kept kept = homesteads.find(place).orElseThrow();
+        ImportView view = (ImportView) navigate("spend/import", Div.class);
+        view.show(read(ReceiptExport.write(SeedReceipts.demo(DEMO, 0))), kept);
+        find(Details.class).all().forEach(d -> d.setOpened(true));
+        List<ComboBox> boxes = find(ComboBox.class).all();
+        assertThat(boxes)
+                .extracting(b -> b.getLabel())
+                .contains("Name of its photo or paper, as exported")
+                .noneMatch(l -> l.matches("(?i).*\\b(hash|key|role|id|state|shares|text)\\b.*"));
+        // all columns of an export are still known by their headings
+        assertThat(boxes).filteredOn(b -> b.getValue() instanceof Integer).hasSize(Role.values().length);
     }
 
     private static TableReader.Read read(String text) {
