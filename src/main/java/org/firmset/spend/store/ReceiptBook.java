@@ -1,5 +1,6 @@
 package org.firmset.spend.store;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -67,6 +68,13 @@ public class ReceiptBook {
     public record ReceiptsChanged(UUID homestead) {}
 
     private static final int MOST_TRIES = 5;
+    private static final Fault TAKEN_MEANWHILE = new Fault(
+            "",
+            "",
+            "was taken in meanwhile, in another tab or by somebody else",
+            "Choose it again to see what is there already and what is still to be taken");
+
+    private final Object taking = new Object();
 
     private final ReceiptRows rows;
     private final TakenTables tables;
@@ -167,21 +175,30 @@ public class ReceiptBook {
         return removed;
     }
 
+    /** Adds all of these or none, whether or not their table was taken in before. */
+    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
+        return takeAll(homestead, receipts, file, tables.files(homestead));
+    }
+
     /**
-     * Adds all of these or none. Keys that are taken get a number behind them.
+     * Adds all of these or none; none either when somebody took the same table in since it was looked at. Keys that are
+     * taken get a number behind them.
      *
      * @param receipts gone through more than once; a few hundred are in memory at a time when the list makes them itself
      * @param file the table they come from, so that it is known when it is handed in again
+     * @param seen what was taken in before, as the {@link Ledger} told it that the table was looked at with
      */
-    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
+    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file, Map<ContentHash, Instant> seen) {
         List<Fault> faults = faults(homestead, receipts, List.of());
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
-        withFreeKeys(() -> {
-            tables.take(homestead, receipts, file);
-            return file;
-        });
+        // one after the other: a long table would keep the next one waiting in the database until it gives up
+        synchronized (taking) {
+            if (!withFreeKeys(() -> tables.take(homestead, receipts, file, seen.get(file)))) {
+                return new Outcome.Refused(List.of(TAKEN_MEANWHILE));
+            }
+        }
         events.publishEvent(new ReceiptsChanged(homestead));
         return new Outcome.Stored(List.of());
     }

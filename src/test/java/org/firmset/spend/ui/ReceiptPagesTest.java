@@ -435,6 +435,26 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
         assertThat(book.all(place)).hasSize(1);
     }
 
+    /** Each looked at it before the other took it in. */
+    @Test
+    void of_two_tabs_with_the_same_table_the_second_is_told_that_it_was_taken() {
+        Kept kept = homesteads.find(place).orElseThrow();
+        TableReader.Read table = read("Day,Where,What,Cost\n2026-10-01,Mill,Posts,10.00\n");
+        ImportView first = (ImportView) navigate("spend/import", Div.class);
+        first.show(table, kept);
+        Button take = find(Button.class).withText("Take in 1 receipt, $10.00").single();
+        go("spend/receipts");
+        ImportView second = (ImportView) navigate("spend/import", Div.class);
+        second.show(table, kept);
+        press("Take in 1 receipt, $10.00");
+        assertThat(paragraphs()).contains("1 receipt taken in.");
+        take.click();
+        assertThat(first.getElement().getTextRecursively())
+                .contains("Nothing was taken.")
+                .contains("was taken in meanwhile");
+        assertThat(book.all(place)).hasSize(1);
+    }
+
     /** What only programmers say is in no label. */
     @Test
     void the_columns_of_a_table_are_asked_for_in_plain_words() {
