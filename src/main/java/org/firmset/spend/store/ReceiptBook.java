@@ -7,11 +7,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
@@ -99,10 +101,27 @@ public class ReceiptBook {
      * Hands over one receipt after the other as they are at this moment, by date, those of one day by key. A few hundred
      * are in memory at a time, or those of one day when they are more.
      *
-     * @param reader keeps what it needs of each; must not ask this book for anything meanwhile
+     * @param reader keeps what it needs of each; must not ask this book for anything meanwhile, nor take its time: it
+     *     holds a connection to the database
      */
     public void each(UUID homestead, Consumer<KeptReceipt> reader) {
         rows.each(homestead, reader);
+    }
+
+    /**
+     * Hands them over as {@link #each} does, to a reader that may take its time, such as a slow line: no connection to
+     * the database is held meanwhile. Those that are there at the beginning come in the order they have then, each at most
+     * once and as it is when its turn comes, some hundred turns at a time. One that is removed before does not come, nor
+     * does one that is added later.
+     */
+    public void eachAtLeisure(UUID homestead, Consumer<KeptReceipt> reader) {
+        List<UUID> ids = rows.ids(homestead);
+        for (int from = 0; from < ids.size(); from += ReceiptDays.AT_ONCE) {
+            List<UUID> some = ids.subList(from, Math.min(ids.size(), from + ReceiptDays.AT_ONCE));
+            Map<UUID, KeptReceipt> read =
+                    rows.some(homestead, some).stream().collect(Collectors.toMap(KeptReceipt::id, kept -> kept));
+            some.stream().map(read::get).filter(Objects::nonNull).forEach(reader);
+        }
     }
 
     /** Those of these receipts that this homestead still has, by date, those of one day by key. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import com.zaxxer.hikari.HikariDataSource;
 import jakarta.persistence.PersistenceException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -24,6 +25,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
+import javax.sql.DataSource;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
 import org.firmset.homestead.file.SeedHomesteads;
@@ -565,6 +567,60 @@ abstract class ReceiptBookContract {
                         .hasSize(1);
             }
             assertThat(all()).hasSize(10);
+        }
+    }
+
+    /** As an export over a slow line is. */
+    @Nested
+    class ReadAtLeisure {
+        private int connections() {
+            return ((HikariDataSource) store.bean(DataSource.class))
+                    .getHikariPoolMXBean()
+                    .getActiveConnections();
+        }
+
+        @Test
+        void is_in_the_order_of_all_and_holds_no_connection() {
+            book.takeAll(place, random.many(450), FILE);
+            List<KeptReceipt> read = new ArrayList<>();
+            List<Integer> connections = new ArrayList<>();
+            book.eachAtLeisure(place, kept -> {
+                read.add(kept);
+                connections.add(connections());
+            });
+            assertThat(read).isEqualTo(book.all(place));
+            assertThat(connections).hasSize(450).containsOnly(0);
+            assertThat(store.statementsDuring(() -> book.eachAtLeisure(place, k -> {})))
+                    .isEqualTo(1 + 4 * 3);
+        }
+
+        @Test
+        void tells_nothing_twice_and_forgets_nothing_that_stays_when_receipts_change_meanwhile() {
+            book.takeAll(place, random.many(450), FILE);
+            List<KeptReceipt> before = book.all(place);
+            KeptReceipt gone = before.get(300);
+            List<KeptReceipt> read = new ArrayList<>();
+            book.eachAtLeisure(place, kept -> {
+                if (read.isEmpty()) {
+                    moved(before.getFirst(), LocalDate.of(2028, 1, 1));
+                    moved(before.getLast(), LocalDate.of(2025, 1, 1));
+                    assertThat(book.remove(place, gone.id(), gone.version())).isTrue();
+                    added(receipt("late", 100).withDate(LocalDate.of(2027, 12, 30)));
+                }
+                read.add(kept);
+            });
+            assertThat(read)
+                    .extracting(KeptReceipt::id)
+                    .containsExactlyElementsOf(before.stream()
+                            .map(KeptReceipt::id)
+                            .filter(id -> !id.equals(gone.id()))
+                            .toList());
+            assertThat(read.getFirst()).isEqualTo(before.getFirst());
+            assertThat(read.getLast().receipt().date()).isEqualTo(LocalDate.of(2025, 1, 1));
+        }
+
+        private void moved(KeptReceipt kept, LocalDate day) {
+            stored(book.change(place, kept.id(), kept.version(), kept.receipt().withDate(day), List.of()));
         }
     }
 

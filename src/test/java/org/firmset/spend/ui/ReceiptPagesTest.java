@@ -21,10 +21,15 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.firmset.homestead.Homestead;
@@ -64,6 +69,9 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
 
     @Autowired
     private ReceiptBook book;
+
+    @Autowired
+    private HikariDataSource pool;
 
     private UUID place;
 
@@ -453,6 +461,31 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
                 .contains("Nothing was taken.")
                 .contains("was taken in meanwhile");
         assertThat(book.all(place)).hasSize(1);
+    }
+
+    /** A slow line would keep others from the database. */
+    @Test
+    void all_receipts_go_out_as_a_table_without_a_connection_held() throws IOException {
+        book.takeAll(place, new RandomReceipts(RandomReceipts.SEED).many(450), ContentHash.of(new byte[] {1}));
+        List<Integer> connections = new ArrayList<>();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        OutputStream line = new OutputStream() {
+            @Override
+            public void write(int one) {
+                write(new byte[] {(byte) one}, 0, 1);
+            }
+
+            @Override
+            public void write(byte[] some, int from, int length) {
+                connections.add(pool.getHikariPoolMXBean().getActiveConnections());
+                bytes.write(some, from, length);
+            }
+        };
+        new ReceiptsView(homesteads, book).write(place, line);
+        assertThat(connections).hasSizeGreaterThan(3).containsOnly(0);
+        assertThat(bytes.toString(StandardCharsets.UTF_8))
+                .isEqualTo(ReceiptExport.write(
+                        book.all(place).stream().map(KeptReceipt::receipt).toList()));
     }
 
     /** What only programmers say is in no label. */
