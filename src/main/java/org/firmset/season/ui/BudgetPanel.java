@@ -30,7 +30,8 @@ final class BudgetPanel extends Section {
             Unfolded unfolded,
             Consumer<UUID> choose) {
         addClassName("fs-block");
-        add(new H2("Against the budget"));
+        add(new H2(SpendIndex.BUDGET));
+        setId(SpendIndex.id(SpendIndex.BUDGET));
         Button keep = new Button(
                 "Keep today's budget",
                 e -> choose.accept(baselines.keep(homestead, money.budget()).id()));

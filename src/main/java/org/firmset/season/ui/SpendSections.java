@@ -60,9 +60,9 @@ final class SpendSections extends Div {
         limit = new MonthLimitPanel(seasons, homestead, reckon);
         rise = new RisePanel(money);
         verdict.addClassName("fs-proof");
-        add(new H1("Spend"), verdict, links(), stand, beforeMonths);
-        add(section("Can I afford it?", months, limit));
-        add(section("Prices, tools and what lies on site", rise, afterPrices));
+        add(new H1("Spend"), verdict, links(), new SpendIndex(), stand, beforeMonths);
+        add(section(SpendIndex.AFFORD, months, limit));
+        add(section(SpendIndex.PRICES, rise, afterPrices));
     }
 
     private static Div links() {
@@ -109,6 +109,7 @@ final class SpendSections extends Div {
         Section section = new Section(new H2(title));
         section.add(content);
         section.addClassName("fs-block");
+        section.setId(SpendIndex.id(title));
         return section;
     }
 
@@ -120,7 +121,7 @@ final class SpendSections extends Div {
         Paragraph key = new Paragraph((chosen.isPresent() ? "Dashed: as it was budgeted. " : "")
                 + "Thick: really spent. With dots: what is spent and what the plan still takes, paid day by day.");
         return section(
-                "The money over time",
+                SpendIndex.OVER_TIME,
                 key,
                 frame,
                 unfolded.details(
@@ -129,15 +130,20 @@ final class SpendSections extends Div {
                         () -> sums(new TablePanel(new TimeWords(money).course(course)))));
     }
 
-    private static Section cash(MoneyReport money) {
+    private Section cash(MoneyReport money) {
         TimeWords words = new TimeWords(money);
         WordTable table = words.cash();
-        Section section = section("Cash before each trip", new Paragraph(words.next()));
+        Section section = section(SpendIndex.CASH, new Paragraph(words.next()));
         if (!table.rows().isEmpty()) {
-            section.add(sums(new TablePanel(table)));
-            words.soldAgain().map(Paragraph::new).ifPresent(section::add);
+            section.add(unfolded.details("cash", "Trip by trip, in figures", () -> cash(table, words)));
         }
         return section;
+    }
+
+    private static Component cash(WordTable table, TimeWords words) {
+        Div content = new Div(sums(new TablePanel(table)));
+        words.soldAgain().map(Paragraph::new).ifPresent(content::add);
+        return content;
     }
 
     private void months(MoneyReport money) {
