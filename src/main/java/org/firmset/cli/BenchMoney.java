@@ -70,7 +70,7 @@ final class BenchMoney {
                 + words.bearers().stream()
                         .mapToInt(k -> words.drill(k).rows().size())
                         .sum()
-                + budget.differences().rows().size()
+                + budget.differences().table().rows().size()
                 + (int) demo.subprojects().stream()
                         .map(s -> budget.verdict(s.key()))
                         .count()

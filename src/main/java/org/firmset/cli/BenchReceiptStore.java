@@ -125,7 +125,7 @@ final class BenchReceiptStore {
 
     private static void export(ReceiptBook book, UUID place) {
         ReceiptExport export = new ReceiptExport(Writer.nullWriter());
-        book.each(place, kept -> export.add(kept.receipt()));
+        book.eachAtLeisure(place, kept -> export.add(kept.receipt()));
     }
 
     private static List<Receipt> take(ReceiptBook book, UUID place, byte[] file) {

@@ -11,13 +11,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.SpendingLimit;
 import org.firmset.homestead.file.Reading;
-import org.firmset.homestead.file.RecordJson;
 import org.firmset.measure.Cash;
-import org.firmset.measure.UnitSystem;
 import org.firmset.measure.UnitsFault;
 import org.firmset.plan.Effort;
 import org.firmset.plan.Stop;
@@ -25,6 +22,7 @@ import org.firmset.plan.Style;
 import org.firmset.season.ask.Compared;
 import org.firmset.season.ask.Comparing;
 import org.firmset.season.money.Books;
+import org.firmset.season.money.BudgetDocument;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.report.SeasonPlanner;
 import org.firmset.season.result.PlannedSeason;
@@ -71,7 +69,7 @@ final class SpendCommand {
         Effort effort = options.value("proof").map(PlanCommand::effort).orElse(Effort.THOROUGH);
         Optional<BigDecimal> rise = options.value("rise").map(SpendCommand::percent);
         Optional<SpendingLimit> limit = options.value("a-month").map(text -> limit(text, homestead, firm));
-        Optional<Baseline> against = options.value("against").map(file -> budget(file, homestead.currency()));
+        Optional<Baseline> against = options.value("against").flatMap(file -> budget(file, homestead.currency()));
         List<Receipt> receipts = new ArrayList<>();
         if (options.value("receipts").isPresent()
                 && !read(Path.of(options.value("receipts").get()), homestead, today, receipts)) {
@@ -86,7 +84,9 @@ final class SpendCommand {
                     new SpendPrinter(out, report).print(against, rise);
                     limit.ifPresent(l -> withLimit(new Books(homestead, planned.season(), receipts, today), l));
                 }
-                yield write(report, budget);
+                int written = write(report, budget);
+                // what was asked for was not all told
+                yield options.value("against").isPresent() && against.isEmpty() ? Commands.REFUSED : written;
             }
         };
     }
@@ -109,7 +109,7 @@ final class SpendCommand {
         if (file.isEmpty()) {
             return Commands.DONE;
         }
-        String json = RecordJson.write(MoneyReport.BUDGET, report.budget(), UnitSystem.METRIC);
+        String json = BudgetDocument.write(report.budget());
         if (file.equals(TO_SCREEN)) {
             out.print(json);
             return Commands.DONE;
@@ -122,27 +122,31 @@ final class SpendCommand {
         return Commands.DONE;
     }
 
-    private static Baseline budget(String file, String currency) {
-        Baseline budget = budget(file);
-        boolean fits = Stream.concat(
-                        budget.items().stream().map(Baseline.Item::amount),
-                        budget.reserves().stream().map(Baseline.Reserve::amount))
-                .map(amount -> amount.getCurrency().getCurrencyCode())
-                .allMatch(currency::equals);
-        if (!fits || !budget.currency().equals(currency)) {
-            throw new NotUnderstood("the budget " + file + " is not all in " + currency + ", the homestead's currency");
-        }
-        return budget;
+    /** Empty when it is a budget that cannot be read, which is told. */
+    private Optional<Baseline> budget(String file, String currency) {
+        return switch (document(file)) {
+            case BudgetDocument.Whole(Baseline budget) -> {
+                if (!budget.isAllIn(currency)) {
+                    throw new NotUnderstood(
+                            "the budget " + file + " is not all in " + currency + ", the homestead's currency");
+                }
+                yield Optional.of(budget);
+            }
+            case BudgetDocument.Unreadable unreadable -> {
+                err.println("firmset: " + unreadable.told("the budget " + file));
+                yield Optional.empty();
+            }
+            case BudgetDocument.NoBudget no ->
+                throw new NotUnderstood(
+                        "the file " + file + " is no budget; write one with 'firmset spend FILE --budget OUT'");
+        };
     }
 
-    private static Baseline budget(String file) {
+    private static BudgetDocument document(String file) {
         try {
-            return RecordJson.read(MoneyReport.BUDGET, Baseline.class, Files.readAllBytes(Path.of(file)));
+            return BudgetDocument.read(Files.readAllBytes(Path.of(file)));
         } catch (IOException e) {
             throw new NotUnderstood("the file " + file + " cannot be read; is the path right?");
-        } catch (RuntimeException e) {
-            throw new NotUnderstood(
-                    "the file " + file + " is no budget; write one with 'firmset spend FILE --budget OUT'");
         }
     }
 

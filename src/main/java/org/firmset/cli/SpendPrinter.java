@@ -53,7 +53,7 @@ final class SpendPrinter {
         out.println();
         out.println(budget.verdict());
         report.homestead().subprojects().forEach(s -> out.println(budget.verdict(s.key())));
-        table(budget.differences());
+        table(budget.differences().table());
         lines(budget.worth());
         table(budget.terms());
     }

@@ -3,8 +3,6 @@ package org.firmset.season;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -21,8 +19,8 @@ final class Answering {
 
     private final Function<UUID, @Nullable PlannedHomestead> shown;
     private final Map<UUID, Stop> asked = new ConcurrentHashMap<>();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().name("answering").daemon().factory());
+    private final Background worker = new Background("answering");
+    private volatile boolean ending;
 
     /** @param shown the plan of a homestead as it is shown when its question has its turn; null for none */
     Answering(Function<UUID, @Nullable PlannedHomestead> shown) {
@@ -43,7 +41,12 @@ final class Answering {
         if (before != null) {
             before.stop();
         }
-        worker.execute(() -> answered.accept(answer(homestead, work, otherwise, stop)));
+        worker.begin(() -> {
+            T answer = answer(homestead, work, otherwise, stop);
+            if (!ending) {
+                answered.accept(answer);
+            }
+        });
     }
 
     private <T> T answer(
@@ -63,7 +66,13 @@ final class Answering {
 
     /** Nothing is answered any more. */
     void end() {
+        ending = true;
         asked.values().forEach(Stop::stop);
-        worker.shutdownNow();
+        worker.end();
+    }
+
+    /** Whether what was under way is over. */
+    boolean isOver(long seconds) throws InterruptedException {
+        return worker.isOver(seconds);
     }
 }

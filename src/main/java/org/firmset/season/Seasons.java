@@ -9,9 +9,6 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.firmset.homestead.store.Changes;
 import org.firmset.homestead.store.Homesteads;
@@ -38,6 +35,7 @@ import org.firmset.trade.takeoff.cutting.SolverLibrary;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Service;
 
@@ -69,11 +67,11 @@ public class Seasons {
     private final Map<UUID, Style> styles = new ConcurrentHashMap<>();
     private final Map<UUID, PlannedHomestead> latest = new ConcurrentHashMap<>();
     private final Map<UUID, PlannedSeason> earlier = new ConcurrentHashMap<>();
-    private final ExecutorService planning = Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().name("planning").daemon().factory());
+    private final Background planning = new Background("planning");
     /** Long looks apart from first plans: nobody shall wait for a first plan because another homestead is looked at long. */
-    private final ExecutorService looking = Executors.newSingleThreadExecutor(
-            Thread.ofPlatform().name("looking").daemon().factory());
+    private final Background looking = new Background("looking");
+    /** Once set nobody is told anything more: a page that is told reads from the database, which is about to go. */
+    private volatile boolean ending;
 
     private final Answering answering = new Answering(latest::get);
 
@@ -85,15 +83,25 @@ public class Seasons {
         this.clock = clock;
     }
 
-    @PreDestroy
-    void stop() throws InterruptedException {
-        // a plan that is being made is let finish and stored, before the database goes
-        planning.shutdownNow();
-        boolean planned = planning.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
+    /** Before anything else of the program ends. What was being looked for is looked for again at the next start. */
+    @EventListener(ContextClosedEvent.class)
+    void end() {
+        ending = true;
+        running.values().forEach(Stop::stop);
+        planning.end();
+        looking.end();
         answering.end();
-        looking.shutdownNow();
-        if (!looking.awaitTermination(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS) || !planned) {
-            LOG.warn("A plan was still being made when the program ended; it is made again at the next start");
+    }
+
+    /** Waits for what is under way to notice, before the database goes. */
+    @PreDestroy
+    void awaitTheEnd() throws InterruptedException {
+        end();
+        boolean over = planning.isOver(LONGEST_GOODBYE_SECONDS)
+                && looking.isOver(LONGEST_GOODBYE_SECONDS)
+                && answering.isOver(LONGEST_GOODBYE_SECONDS);
+        if (!over) {
+            LOG.info("A plan was still being made when the program ended; it is made again at the next start");
         }
     }
 
@@ -231,7 +239,10 @@ public class Seasons {
             // what it looks for is out of date, and the new plan shall not wait for it
             before.stop();
         }
-        planning.execute(() -> plan(homestead, stop));
+        if (ending) {
+            stop.stop();
+        }
+        planning.begin(() -> plan(homestead, stop));
     }
 
     private @Nullable SeasonReport lastReport(UUID homestead) {
@@ -255,6 +266,10 @@ public class Seasons {
         try {
             work.run();
         } catch (RuntimeException e) {
+            if (ending) {
+                LOG.debug("Planning of homestead {} broke off as the program ended", id, e);
+                return;
+            }
             LOG.error("Planning of homestead {} failed", id, e);
             tell(
                     id,
@@ -268,7 +283,7 @@ public class Seasons {
     /** A good plan soon; the plan of a longer look follows. */
     private void firstPlan(Kept kept, @Nullable SeasonReport before, Stop stop) {
         tell(kept, before, Effort.NORMAL, stop, SeasonState.Planned.class);
-        looking.execute(() -> guarded(kept.id(), before, () -> longLook(kept, before, stop)));
+        looking.begin(() -> guarded(kept.id(), before, () -> longLook(kept, before, stop)));
     }
 
     private void tell(
@@ -359,6 +374,8 @@ public class Seasons {
 
     private void tell(UUID id, SeasonState state) {
         states.put(id, state);
-        listeners.getOrDefault(id, List.of()).forEach(l -> l.accept(state));
+        if (!ending) {
+            listeners.getOrDefault(id, List.of()).forEach(l -> l.accept(state));
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Described;
@@ -117,6 +118,16 @@ public record Baseline(
                         .mapToLong(r -> Cash.cents(r.amount()))
                         .sum(),
                 currency);
+    }
+
+    /** Amounts of another currency cannot be set against those of a homestead. */
+    public boolean isAllIn(String code) {
+        return currency.equals(code)
+                && Stream.concat(
+                                items.stream().map(Item::amount),
+                                reserves.stream().map(Reserve::amount))
+                        .allMatch(
+                                amount -> amount.getCurrency().getCurrencyCode().equals(code));
     }
 
     public Money whole() {

@@ -41,7 +41,7 @@ public record Difference(Money price, Money quantity, Money scope) {
         return price.add(quantity).add(scope);
     }
 
-    private Difference plus(Difference other) {
+    public Difference plus(Difference other) {
         return new Difference(price.add(other.price), quantity.add(other.quantity), scope.add(other.scope));
     }
 

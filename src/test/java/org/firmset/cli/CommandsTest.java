@@ -148,6 +148,23 @@ class CommandsTest {
     }
 
     @Test
+    void aBudgetThatCannotBeReadIsToldOfAndTheMoneyPrintedWithoutIt(@TempDir Path folder) throws IOException {
+        Path budget = folder.resolve("budget.json");
+        assertThat(run("spend", SMALL, "--date", "2027-03-01", "--budget", budget.toString()))
+                .isZero();
+        String later = Files.readString(budget).replace("\"version\" : 1", "\"version\" : 2");
+        Files.writeString(budget, later);
+        out.reset();
+        assertThat(run("spend", SMALL, "--date", "2027-03-01", "--against", budget.toString()))
+                .isEqualTo(1);
+        assertThat(printed()).contains("€711.80 of €750.00").doesNotContain("Against the budget");
+        assertThat(complained())
+                .contains("budget.json cannot be read: a later version of the program kept it")
+                .contains("left as it is");
+        assertThat(budget).hasContent(later);
+    }
+
+    @Test
     void whatIsNoBudgetOrNoReceiptIsRefused(@TempDir Path folder) throws IOException {
         assertThat(run("spend", SMALL, "--against", SMALL)).isEqualTo(2);
         assertThat(complained()).contains("is no budget");

@@ -16,23 +16,21 @@ import org.jspecify.annotations.Nullable;
 
 /** How what is expected differs from a kept budget and why, in sentences and tables. */
 public final class BudgetWords {
-    /** In place of a figure that is none. */
     private final MoneyReport report;
-
     private final Baseline kept;
     private final Names names;
-    private final List<BudgetDifference> all;
+    private final DifferenceWords differences;
 
     public BudgetWords(MoneyReport report, Baseline kept) {
         this.report = report;
         this.kept = kept;
         names = new Names(report.homestead());
-        all = BudgetDifference.of(kept, report.budget());
+        differences = new DifferenceWords(report, kept);
     }
 
     /** All of it in one sentence. */
     public String verdict() {
-        Difference why = sum(all);
+        Difference why = differences.sum(d -> true);
         return "Against the budget of %s, %s: %s%s."
                 .formatted(
                         Dates.date(kept.on()),
@@ -46,9 +44,7 @@ public final class BudgetWords {
         Money was = kept.of(subproject);
         Money is = report.budget().of(subproject);
         Money reserve = kept.reserveOf(subproject);
-        Difference why = sum(all.stream()
-                .filter(d -> subproject.equals(d.thing().subproject()))
-                .toList());
+        Difference why = differences.sum(d -> subproject.equals(d.thing().subproject()));
         String reasons = reasons(why);
         return "%s: budgeted %s, expected %s, %s%s.%s"
                 .formatted(
@@ -68,66 +64,9 @@ public final class BudgetWords {
                         : "The reserve of %s is untouched.".formatted(show(reserve));
     }
 
-    /** What changed, the largest first. */
-    public List<BudgetDifference> all() {
-        return all;
-    }
-
-    /** The rows of {@link #all}, and last the sum of all; beside the differences what receipts tell of each. */
-    public WordTable differences() {
-        List<List<String>> rows = new ArrayList<>();
-        for (BudgetDifference one : all) {
-            Thing thing = one.thing();
-            rows.add(row(
-                    names.subproject(thing.subproject()) + ": " + names.stage(thing.stage()),
-                    thing.material() == null ? MoneyWords.kind(thing.kind()) : names.material(thing.material()),
-                    one.difference(),
-                    report.bought(thing).map(b -> show(b.spent())).orElse(WordTable.NONE),
-                    report.bought(thing).map(b -> show(b.committed())).orElse(WordTable.NONE)));
-        }
-        if (!rows.isEmpty()) {
-            rows.add(row("All together", "", sum(all), "", ""));
-        }
-        return new WordTable(
-                "What changed since",
-                List.of(
-                        "Stage",
-                        "What",
-                        "By price",
-                        "By quantity",
-                        "By what is new or gone",
-                        "In all",
-                        "Spent so far",
-                        "On order"),
-                rows);
-    }
-
-    private List<String> row(String name, String what, Difference difference, String spent, String committed) {
-        return List.of(
-                name,
-                what,
-                part(difference.price()),
-                part(difference.quantity()),
-                part(difference.scope()),
-                MoneyWords.overUnder(difference.sum()),
-                spent,
-                committed);
-    }
-
-    private static String part(Money amount) {
-        return amount.isZero() ? WordTable.NONE : MoneyWords.overUnder(amount);
-    }
-
-    private Difference sum(List<BudgetDifference> some) {
-        Money none = report.budget().sum(i -> false);
-        return some.stream()
-                .map(BudgetDifference::difference)
-                .reduce(
-                        new Difference(none, none, none),
-                        (a, b) -> new Difference(
-                                a.price().add(b.price()),
-                                a.quantity().add(b.quantity()),
-                                a.scope().add(b.scope())));
+    /** What changed, thing by thing. */
+    public DifferenceWords differences() {
+        return differences;
     }
 
     private String reasons(Difference why) {

@@ -39,6 +39,10 @@ class BaselineRow {
         return homestead;
     }
 
+    LocalDate keptOn() {
+        return keptOn;
+    }
+
     String document() {
         return document;
     }

@@ -6,13 +6,16 @@ import com.vaadin.flow.component.html.H2;
 import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Section;
 import com.vaadin.flow.component.select.Select;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import org.firmset.season.money.BudgetDocument;
 import org.firmset.season.money.MoneyReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.store.KeptBudgets;
 import org.firmset.season.words.Dates;
 import org.firmset.shell.RemovalButton;
 
@@ -20,26 +23,42 @@ import org.firmset.shell.RemovalButton;
 final class BudgetPanel extends Section {
     BudgetPanel(
             MoneyReport money,
-            List<KeptBaseline> kept,
+            KeptBudgets kept,
             Optional<KeptBaseline> chosen,
             Baselines baselines,
             UUID homestead,
             Unfolded unfolded,
             Consumer<UUID> choose) {
         addClassName("fs-block");
-        add(new H2("Against the budget"));
+        add(new H2(SpendIndex.BUDGET));
+        setId(SpendIndex.id(SpendIndex.BUDGET));
         Button keep = new Button(
                 "Keep today's budget",
                 e -> choose.accept(baselines.keep(homestead, money.budget()).id()));
         Div buttons = new Div();
         buttons.addClassNames("fs-buttons", "fs-no-print");
-        if (kept.size() > 1) {
-            chosen.ifPresent(c -> buttons.add(choice(money, kept, c, choose)));
+        if (kept.whole().size() > 1) {
+            chosen.ifPresent(c -> buttons.add(choice(money, kept.whole(), c, choose)));
         }
         buttons.add(keep);
         chosen.ifPresentOrElse(c -> add(new ComparedPanel(money, c, unfolded)), () -> nothing(money));
         add(buttons);
-        chosen.ifPresent(c -> buttons.add(removal(c, baselines, homestead, choose)));
+        chosen.ifPresent(c -> buttons.add(removal(c.budget().on(), () -> {
+            baselines.remove(homestead, c.id());
+            choose.accept(c.id());
+        })));
+        kept.unread()
+                .forEach(u -> add(unread(u), removal(u.on(), () -> {
+                    baselines.remove(homestead, u.id());
+                    choose.accept(chosen.map(KeptBaseline::id).orElse(u.id()));
+                })));
+    }
+
+    private static Paragraph unread(KeptBudgets.Unread budget) {
+        Paragraph told = new Paragraph(
+                new BudgetDocument.Unreadable(budget.why()).told("The budget of " + Dates.date(budget.on())));
+        told.addClassName("fs-warning");
+        return told;
     }
 
     private void nothing(MoneyReport money) {
@@ -62,11 +81,9 @@ final class BudgetPanel extends Section {
         return select;
     }
 
-    private static Button removal(KeptBaseline chosen, Baselines baselines, UUID homestead, Consumer<UUID> choose) {
-        return new RemovalButton(
-                "Remove the budget of " + Dates.date(chosen.budget().on()), () -> {
-                    baselines.remove(homestead, chosen.id());
-                    choose.accept(chosen.id());
-                });
+    private static Button removal(LocalDate on, Runnable remove) {
+        Button removal = new RemovalButton("Remove the budget of " + Dates.date(on), remove);
+        removal.addClassName("fs-no-print");
+        return removal;
     }
 }

@@ -17,21 +17,14 @@ final class ComparedPanel extends Div {
                 .map(Subproject::key)
                 .map(words::verdict)
                 .toList()));
-        if (!words.all().isEmpty()) {
+        if (!words.differences().all().isEmpty()) {
             add(unfolded.details(
                     "differences",
                     "What changed since, thing by thing",
-                    () -> differences(money, chosen, words, unfolded)));
+                    () -> DifferenceCells.table(money, chosen.budget(), words.differences(), unfolded)));
         }
         add(SpendSections.list(words.worth()));
         add(unfolded.details("terms", "The figures underneath", () -> worth(money, chosen, words, unfolded)));
-    }
-
-    private static Component differences(MoneyReport money, KeptBaseline chosen, BudgetWords words, Unfolded unfolded) {
-        DifferenceCells cells = new DifferenceCells(money, chosen.budget(), words);
-        TablePanel table = new TablePanel(words.differences(), cells::receipts, cells, unfolded);
-        table.addClassName("fs-differences");
-        return SpendSections.sums(table);
     }
 
     private static Component worth(MoneyReport money, KeptBaseline chosen, BudgetWords words, Unfolded unfolded) {

@@ -27,6 +27,7 @@ import org.firmset.season.result.PlannedHomestead;
 import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.store.KeptBudgets;
 import org.firmset.season.words.WordTable;
 import org.firmset.spend.ui.SpendPages;
 
@@ -61,9 +62,9 @@ final class SpendSections extends Div {
         limit = new MonthLimitPanel(seasons, homestead, reckon);
         rise = new RisePanel(money);
         verdict.addClassName("fs-proof");
-        add(new H1("Spend"), verdict, links(), stand, beforeMonths);
-        add(section("Can I afford it?", months, limit));
-        add(section("Prices, tools and what lies on site", rise, afterPrices));
+        add(new H1("Spend"), verdict, links(), new SpendIndex(), stand, beforeMonths);
+        add(section(SpendIndex.AFFORD, months, limit));
+        add(section(SpendIndex.PRICES, rise, afterPrices));
     }
 
     private static Div links() {
@@ -77,7 +78,7 @@ final class SpendSections extends Div {
     }
 
     /** @param chosen the budget to hold the money against; empty when none is kept */
-    void show(MoneyReport money, SeasonReport plan, List<KeptBaseline> kept, Optional<KeptBaseline> chosen) {
+    void show(MoneyReport money, SeasonReport plan, KeptBudgets kept, Optional<KeptBaseline> chosen) {
         verdict.setText(new MoneyWords(money).verdict());
         anew(stand, new StandPanel(money, unfolded));
         anew(
@@ -111,6 +112,7 @@ final class SpendSections extends Div {
         Section section = new Section(new H2(title));
         section.add(content);
         section.addClassName("fs-block");
+        section.setId(SpendIndex.id(title));
         return section;
     }
 
@@ -122,7 +124,7 @@ final class SpendSections extends Div {
         Paragraph key = new Paragraph((chosen.isPresent() ? "Dashed: as it was budgeted. " : "")
                 + "Thick: really spent. With dots: what is spent and what the plan still takes, paid day by day.");
         return section(
-                "The money over time",
+                SpendIndex.OVER_TIME,
                 key,
                 frame,
                 unfolded.details(
@@ -131,18 +133,23 @@ final class SpendSections extends Div {
                         () -> sums(new TablePanel(new TimeWords(money).course(course)))));
     }
 
-    private static Section cash(MoneyReport money) {
+    private Section cash(MoneyReport money) {
         TimeWords words = new TimeWords(money);
         WordTable table = words.cash();
         Anchor home = new Anchor(SpendPages.TRIP, "Write down what it cost");
         home.addClassName("fs-no-print");
         Paragraph after = new Paragraph(new Span("Home again? "), home, new Span(": then it counts as spent."));
-        Section section = section("Cash before each trip", new Paragraph(words.next()), after);
+        Section section = section(SpendIndex.CASH, new Paragraph(words.next()), after);
         if (!table.rows().isEmpty()) {
-            section.add(sums(new TablePanel(table)));
-            words.soldAgain().map(Paragraph::new).ifPresent(section::add);
+            section.add(unfolded.details("cash", "Trip by trip, in figures", () -> cash(table, words)));
         }
         return section;
+    }
+
+    private static Component cash(WordTable table, TimeWords words) {
+        Div content = new Div(sums(new TablePanel(table)));
+        words.soldAgain().map(Paragraph::new).ifPresent(content::add);
+        return content;
     }
 
     private void months(MoneyReport money) {

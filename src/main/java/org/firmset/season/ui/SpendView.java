@@ -7,7 +7,6 @@ import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.router.PageTitle;
 import com.vaadin.flow.router.Route;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -22,6 +21,7 @@ import org.firmset.season.result.PlannedHomestead;
 import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
+import org.firmset.season.store.KeptBudgets;
 import org.firmset.shell.Frame;
 import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.ui.SpendPages;
@@ -94,11 +94,11 @@ class SpendView extends SeasonPage {
 
     private void show(UUID id, PlannedHomestead planned, SeasonReport report) {
         MoneyReport money = reckon(id, planned, report.statusDate());
-        List<KeptBaseline> kept = baselines.all(id);
-        Optional<KeptBaseline> chosen = kept.stream()
+        KeptBudgets kept = baselines.all(id, money.currency());
+        Optional<KeptBaseline> chosen = kept.whole().stream()
                 .filter(k -> against.filter(k.id()::equals).isPresent())
                 .findFirst()
-                .or(() -> kept.stream().findFirst());
+                .or(() -> kept.whole().stream().findFirst());
         sectionsOf(id, money).show(money, report, kept, chosen);
     }
 

@@ -20,7 +20,7 @@ final class StandPanel extends Div {
     }
 
     private static Section drill(MoneyReport money, MoneyWords words, Unfolded unfolded) {
-        Section section = SpendSections.section("Stage by stage");
+        Section section = SpendSections.section(SpendIndex.STAGES);
         for (@Nullable String subproject : words.bearers()) {
             section.add(unfolded.details(
                     "stages of " + subproject,

@@ -82,14 +82,16 @@ final class TablePanel extends Div {
         return component;
     }
 
-    /** What stands for a figure in place of its text, if anything does. */
+    /** What stands for a figure, or for the name of a row, in place of its text, if anything does. */
     private interface Figures {
         Optional<Component> of(int column, String text);
     }
 
     private static NativeTableRow row(WordTable table, int number, Figures figures) {
         List<String> cells = table.rows().get(number);
-        NativeTableHeaderCell name = new NativeTableHeaderCell(cells.getFirst());
+        NativeTableHeaderCell name = figures.of(0, cells.getFirst())
+                .map(NativeTableHeaderCell::new)
+                .orElseGet(() -> new NativeTableHeaderCell(cells.getFirst()));
         name.getElement().setAttribute("scope", "row");
         NativeTableRow row = role("row", new NativeTableRow(role("rowheader", name)));
         row.getElement().getClassList().set("fs-part", isPart(table, number));
@@ -100,7 +102,7 @@ final class TablePanel extends Div {
                     figures.of(column, text).map(NativeTableCell::new).orElseGet(() -> new NativeTableCell(text));
             // on a phone a row of sums becomes a block, where each figure needs its heading beside it
             cell.getElement().setAttribute("data-heading", table.headings().get(column));
-            if (text.equals(WordTable.NONE)) {
+            if (text.equals(WordTable.NONE) || text.isEmpty()) {
                 cell.addClassName("fs-none");
             }
             row.add(role("cell", cell));
@@ -123,11 +125,13 @@ final class TablePanel extends Div {
 
     /** A figure by itself says nothing to those who jump from link to link, so it is told whole. */
     private static String says(WordTable table, int number, int column) {
-        return "%s, %s %s"
-                .formatted(
-                        name(table, number),
-                        table.headings().get(column).toLowerCase(Locale.ROOT),
-                        table.rows().get(number).get(column));
+        return column == 0
+                ? name(table, number)
+                : "%s, %s %s"
+                        .formatted(
+                                name(table, number),
+                                table.headings().get(column).toLowerCase(Locale.ROOT),
+                                table.rows().get(number).get(column));
     }
 
     /** Of a part with the name of the row it belongs to. */

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -24,13 +27,15 @@ import org.firmset.spend.DocumentCheck;
  */
 record DocumentFolder(Path root) {
     private static final int BUFFER = 1 << 16;
+    private static final String DRAFT = "new-";
+    private static final String HALF = ".part";
 
     /** A file that was written aside; of a file over the limit only its beginning. */
     record Draft(Path file, byte[] start, long bytes, ContentHash hash) {}
 
     Draft write(InputStream in) throws IOException {
         Files.createDirectories(root);
-        Path file = Files.createTempFile(root, "new-", ".part");
+        Path file = Files.createTempFile(root, DRAFT, HALF);
         MessageDigest digest = sha256();
         byte[] start = {};
         long bytes = 0;
@@ -76,6 +81,28 @@ record DocumentFolder(Path root) {
 
     void remove(ContentHash hash) throws IOException {
         Files.deleteIfExists(place(hash));
+    }
+
+    /**
+     * Removes what was written aside before that time and never moved into place, as after a power cut.
+     *
+     * @return how many were removed
+     */
+    int removeDrafts(Instant before) throws IOException {
+        int removed = 0;
+        if (!Files.isDirectory(root)) {
+            return removed;
+        }
+        try (DirectoryStream<Path> drafts = Files.newDirectoryStream(root, DRAFT + "*" + HALF)) {
+            for (Path draft : drafts) {
+                BasicFileAttributes is =
+                        Files.readAttributes(draft, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+                if (is.isRegularFile() && is.lastModifiedTime().toInstant().isBefore(before)) {
+                    removed += Files.deleteIfExists(draft) ? 1 : 0;
+                }
+            }
+        }
+        return removed;
     }
 
     Optional<Path> find(ContentHash hash, long bytes) {

@@ -9,7 +9,10 @@ import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 
-/** Removes photos and papers that were handed in on a form which was then left, soon after the start and once a day. */
+/**
+ * Removes photos and papers that were handed in on a form which was then left, and halves of them that a power cut left,
+ * soon after the start and once a day.
+ */
 @Component
 @EnableScheduling
 class DocumentSweep {
@@ -29,6 +32,10 @@ class DocumentSweep {
         int removed = documents.removeUnused(AGE);
         if (removed > 0) {
             LOG.info("Removed {} of the photos and papers: no receipt refers to them, and none did for a day", removed);
+        }
+        int halfWritten = documents.removeHalfWritten(AGE);
+        if (halfWritten > 0) {
+            LOG.info("Removed {} photos or papers that were half written when the program ended", halfWritten);
         }
     }
 }

@@ -80,6 +80,15 @@ public class Documents {
         return removed;
     }
 
+    /**
+     * Removes what was half written when the program or the power ended, longer ago than that; no receipt can refer to it.
+     *
+     * @return how many were removed
+     */
+    synchronized int removeHalfWritten(Duration age) throws IOException {
+        return folder.removeDrafts(clock.instant().minus(age));
+    }
+
     /** The file goes before its row is gone for good: when that fails, the next time finds the row and ends it. */
     private void removeFile(ContentHash hash) {
         try {

@@ -1,6 +1,7 @@
 package org.firmset.spend.store;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -8,11 +9,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
@@ -70,6 +73,13 @@ public class ReceiptBook {
     public record ReceiptsChanged(UUID homestead) {}
 
     private static final int MOST_TRIES = 5;
+    private static final Fault TAKEN_MEANWHILE = new Fault(
+            "",
+            "",
+            "was taken in meanwhile, in another tab or by somebody else",
+            "Choose it again to see what is there already and what is still to be taken");
+
+    private final Object taking = new Object();
 
     private final ReceiptRows rows;
     private final TakenTables tables;
@@ -101,10 +111,27 @@ public class ReceiptBook {
      * Hands over one receipt after the other as they are at this moment, by date, those of one day by key. A few hundred
      * are in memory at a time, or those of one day when they are more.
      *
-     * @param reader keeps what it needs of each; must not ask this book for anything meanwhile
+     * @param reader keeps what it needs of each; must not ask this book for anything meanwhile, nor take its time: it
+     *     holds a connection to the database
      */
     public void each(UUID homestead, Consumer<KeptReceipt> reader) {
         rows.each(homestead, reader);
+    }
+
+    /**
+     * Hands them over as {@link #each} does, to a reader that may take its time, such as a slow line: no connection to
+     * the database is held meanwhile. Those that are there at the beginning come in the order they have then, each at most
+     * once and as it is when its turn comes, some hundred turns at a time. One that is removed before does not come, nor
+     * does one that is added later.
+     */
+    public void eachAtLeisure(UUID homestead, Consumer<KeptReceipt> reader) {
+        List<UUID> ids = rows.ids(homestead);
+        for (int from = 0; from < ids.size(); from += ReceiptDays.AT_ONCE) {
+            List<UUID> some = ids.subList(from, Math.min(ids.size(), from + ReceiptDays.AT_ONCE));
+            Map<UUID, KeptReceipt> read =
+                    rows.some(homestead, some).stream().collect(Collectors.toMap(KeptReceipt::id, kept -> kept));
+            some.stream().map(read::get).filter(Objects::nonNull).forEach(reader);
+        }
     }
 
     /** Those of these receipts that this homestead still has, by date, those of one day by key. */
@@ -177,22 +204,31 @@ public class ReceiptBook {
         return removed;
     }
 
+    /** Adds all of these or none, whether or not their table was taken in before. */
+    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
+        return takeAll(homestead, receipts, file, tables.files(homestead));
+    }
+
     /**
-     * Adds all of these or none. Keys that are taken get a number behind them. Days to come were told when the table was
-     * looked at, on the day of its {@link #ledger}; they are taken here, as the day may have changed since.
+     * Adds all of these or none; none either when somebody took the same table in since it was looked at. Keys that are
+     * taken get a number behind them. Days to come were told when the table was looked at, on the day of its
+     * {@link #ledger}; they are taken here, as the day may have changed since.
      *
      * @param receipts gone through more than once; a few hundred are in memory at a time when the list makes them itself
      * @param file the table they come from, so that it is known when it is handed in again
+     * @param seen what was taken in before, as the {@link Ledger} told it that the table was looked at with
      */
-    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file) {
+    public Outcome takeAll(UUID homestead, List<Receipt> receipts, ContentHash file, Map<ContentHash, Instant> seen) {
         List<Fault> faults = faults(homestead, receipts, List.of(), null);
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
-        withFreeKeys(() -> {
-            tables.take(homestead, receipts, file);
-            return file;
-        });
+        // one after the other: a long table would keep the next one waiting in the database until it gives up
+        synchronized (taking) {
+            if (!withFreeKeys(() -> tables.take(homestead, receipts, file, seen.get(file)))) {
+                return new Outcome.Refused(List.of(TAKEN_MEANWHILE));
+            }
+        }
         events.publishEvent(new ReceiptsChanged(homestead));
         return new Outcome.Stored(List.of());
     }

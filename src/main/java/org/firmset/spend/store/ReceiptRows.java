@@ -2,6 +2,7 @@ package org.firmset.spend.store;
 
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -42,6 +43,20 @@ class ReceiptRows {
                     .read()
                     .forEach(reader);
         }
+    }
+
+    private record Place(UUID id, LocalDate on, String key) {}
+
+    /** Of all, by date, those of one day by key: sorted here, as databases have orders of their own for text. */
+    @Transactional(readOnly = true)
+    List<UUID> ids(UUID homestead) {
+        return entities.createQuery(
+                        "select r.id, r.boughtOn, r.key from ReceiptRow r where r.homestead = :homestead", Place.class)
+                .setParameter("homestead", homestead)
+                .getResultStream()
+                .sorted(Comparator.comparing(Place::on).thenComparing(Place::key))
+                .map(Place::id)
+                .toList();
     }
 
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)

@@ -64,7 +64,7 @@ public final class ReceiptImport {
                 receipts,
                 faults.stream().limit(Fault.MOST).toList(),
                 Duplicate.among(ledger.receipts(), receipts),
-                ledger.files().contains(table.file()));
+                ledger.files().containsKey(table.file()));
     }
 
     private void checkMatch() {

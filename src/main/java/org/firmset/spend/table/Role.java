@@ -77,13 +77,23 @@ public enum Role {
                 .strip();
     }
 
-    /** As people read it: "unit price". */
+    /** What the column holds, as people say it: "price of one". */
     public String words() {
         return switch (this) {
-            case RECEIPT -> "receipt number";
-            case DEPOSIT -> "paid down";
-            case REST_ON -> "rest paid or due on";
-            case DOCUMENT -> "document hash";
+            case RECEIPT -> "number of the receipt";
+            case STATE -> "paid, ordered or returned";
+            case DEPOSIT -> "paid down on an order";
+            case REST_ON -> "when the rest was paid or is due";
+            case KIND -> "material, tool, fee or fuel";
+            case TEXT -> "what was bought";
+            case MATERIAL -> "material, by its short name";
+            case QUANTITY -> "how many";
+            case UNIT_PRICE -> "price of one";
+            case AMOUNT -> "amount that was paid";
+            case REFUND -> "money that came back";
+            case TOTAL -> "total of the receipt";
+            case SHARES -> "subproject or stage it is for";
+            case DOCUMENT -> "name of its photo or paper, as exported";
             default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
         };
     }

@@ -204,7 +204,7 @@ final class RowReader {
         try {
             return Optional.of(new ContentHash(cell.text()));
         } catch (IllegalArgumentException e) {
-            refuse(cell, "is no content hash", "Leave it empty; a document is handed in by itself");
+            refuse(cell, "names no photo or paper as an export does", "Leave it empty; a photo is handed in by itself");
             return Optional.empty();
         }
     }

@@ -105,12 +105,12 @@ class ImportView extends OpenedPage {
         place.removeAll();
         place.add(new PreviewPanel(ReceiptImport.preview(table, match, ledger), ledger.currency(), chosen -> {
             book.remember(homestead, table.fingerprint(), match);
-            take(homestead, table, chosen);
+            take(homestead, table, chosen, ledger);
         }));
     }
 
-    private void take(UUID homestead, SpendTable table, List<Receipt> receipts) {
-        switch (book.takeAll(homestead, receipts, table.file())) {
+    private void take(UUID homestead, SpendTable table, List<Receipt> receipts, Ledger looked) {
+        switch (book.takeAll(homestead, receipts, table.file(), looked.files())) {
             case Outcome.Stored stored -> {
                 steps.removeAll();
                 Paragraph done = new Paragraph(Count.of(receipts.size(), "receipt") + " taken in.");

@@ -13,6 +13,7 @@ import com.vaadin.flow.server.streams.DownloadEvent;
 import com.vaadin.flow.server.streams.DownloadHandler;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.util.UUID;
@@ -69,13 +70,17 @@ class ReceiptsView extends OpenedPage {
         return ways;
     }
 
-    /** Line by line, so that the table of many years needs no more memory than that of one. */
     private void export(UUID homestead, DownloadEvent event) throws IOException {
         event.setFileName("receipts.csv");
         event.setContentType("text/csv;charset=utf-8");
-        try (Writer out = new BufferedWriter(new OutputStreamWriter(event.getOutputStream(), UTF_8))) {
+        write(homestead, event.getOutputStream());
+    }
+
+    /** Line by line, so that the table of many years needs no more memory than that of one. */
+    void write(UUID homestead, OutputStream to) throws IOException {
+        try (Writer out = new BufferedWriter(new OutputStreamWriter(to, UTF_8))) {
             ReceiptExport export = new ReceiptExport(out);
-            book.each(homestead, kept -> export.add(kept.receipt()));
+            book.eachAtLeisure(homestead, kept -> export.add(kept.receipt()));
         }
     }
 

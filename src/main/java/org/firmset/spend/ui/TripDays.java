@@ -65,7 +65,7 @@ final class TripDays extends Div {
         return mark(first, firstFault()) & mark(last, lastFault());
     }
 
-    private static boolean mark(DatePicker field, Optional<String> fault) {
+    private static boolean mark(DayField field, Optional<String> fault) {
         field.setInvalid(fault.isPresent());
         field.setErrorMessage(fault.orElse(""));
         return fault.isEmpty();

@@ -15,6 +15,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -32,6 +33,7 @@ import org.javamoney.moneta.Money;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The page of money leads from what differs to its receipts, and follows them while it is read. */
 class SpendPageTest extends DemoPages {
@@ -42,6 +44,9 @@ class SpendPageTest extends DemoPages {
 
     @Autowired
     private Baselines baselines;
+
+    @Autowired
+    private JdbcClient sql;
 
     private UUID place;
 
@@ -187,7 +192,7 @@ class SpendPageTest extends DemoPages {
         assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
     }
 
-    /** One budget that cannot be read would keep all others and the page from being shown. */
+    /** Nothing could ever be held against it. */
     @Test
     void aBudgetThatCouldNotBeReadAgainIsNotKept() {
         Baseline.Item odd = new Baseline.Item(
@@ -200,9 +205,56 @@ class SpendPageTest extends DemoPages {
                 LocalDate.of(206, 10, 1),
                 null);
         Baseline budget = new Baseline(seasons.today(), "USD", List.of(odd), List.of());
-        int before = baselines.all(place).size();
+        int before = baselines.all(place, "USD").whole().size();
         assertThatThrownBy(() -> baselines.keep(place, budget)).isInstanceOf(IllegalArgumentException.class);
-        assertThat(baselines.all(place)).hasSize(before);
+        assertThat(baselines.all(place, "USD").whole()).hasSize(before);
+    }
+
+    /** They were kept before such were refused, or by a later version of the program. */
+    @Test
+    void budgetsThatCannotBeReadAreToldOfAndStopNothing() {
+        String whole = sql.sql("select document from baseline where homestead_id = ?")
+                .param(place)
+                .query(String.class)
+                .single();
+        putAside("2026-03-01", whole.replace("\"version\" : 1", "\"version\" : 2"));
+        putAside("2026-03-02", whole.replaceFirst("\"due\" : \"2027", "\"due\" : \"0206"));
+        putAside("2026-03-03", whole.substring(0, 400));
+        putAside("2026-03-04", whole.replaceFirst("USD\"", "EUR\""));
+        List<String> before = documents();
+
+        navigate("spend", Div.class);
+        assertThat(title()).isEqualTo("Spend");
+        assertThat(paragraphs())
+                .anyMatch(p -> p.startsWith("Against the budget of Sat "))
+                .anyMatch(p -> p.matches(
+                        "The budget of Sun 1 Mar 2026 cannot be read: a later version of the program kept it.* left as it"
+                                + " is.*"))
+                .anyMatch(p -> p.matches("The budget of Mon 2 Mar 2026 cannot be read: .*0206-\\d\\d-\\d\\d.*"))
+                .anyMatch(p -> p.startsWith("The budget of Tue 3 Mar 2026 cannot be read: "))
+                .anyMatch(p -> p.matches("The budget of Wed 4 Mar 2026 cannot be read: .* not all in USD.*"));
+        test(find(Button.class).withText("Keep today's budget").single()).click();
+        assertThat(paragraphs()).anyMatch(p -> p.matches("Against the budget of .*: as it was to be\\."));
+        assertThat(documents()).hasSize(6).containsAll(before);
+
+        test(find(Button.class).withText("Remove the budget of Tue 3 Mar 2026").single())
+                .click();
+        test(find(Button.class).withText("Press again: nothing brings it back").single())
+                .click();
+        assertThat(documents()).hasSize(5).doesNotContain(whole.substring(0, 400));
+    }
+
+    private void putAside(String on, String document) {
+        sql.sql("insert into baseline (id, homestead_id, kept_on, made_at, document) values (?, ?, ?, ?, ?)")
+                .params(UUID.randomUUID(), place, LocalDate.parse(on), OffsetDateTime.parse(on + "T12:00Z"), document)
+                .update();
+    }
+
+    private List<String> documents() {
+        return sql.sql("select document from baseline where homestead_id = ?")
+                .param(place)
+                .query((row, number) -> row.getString(1))
+                .list();
     }
 
     private NativeButton figure(String text) {

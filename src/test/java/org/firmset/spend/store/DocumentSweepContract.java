@@ -252,6 +252,32 @@ abstract class DocumentSweepContract {
         assertThat(book.all(place)).hasSize(stored);
     }
 
+    /** The power went while a photo was coming in: nobody knows of its first half any more. */
+    @Test
+    void what_a_power_cut_left_half_written_is_gone_after_a_day_and_nothing_else() throws IOException {
+        KeptDocument attached = old(photo());
+        book.add(place, receipt(null), List.of(attached));
+        // documents/ab/abcdef
+        Path folder = file(attached).resolve("../..").normalize();
+        Path old = lying(folder.resolve("new-4711.part"), 25);
+        Path young = lying(folder.resolve("new-4712.part"), 23);
+        Path foreign = lying(folder.resolve("notes.txt"), 25);
+        Path full = Files.createDirectories(folder.resolve("new-4713.part"));
+        lying(full.resolve("more.part"), 25);
+        Files.setLastModifiedTime(full, FileTime.from(Store.NOW.minus(Duration.ofHours(25))));
+        new DocumentSweep(documents).sweep();
+        assertThat(old).doesNotExist();
+        assertThat(young).exists();
+        assertThat(foreign).exists();
+        assertThat(full.resolve("more.part")).exists();
+        assertThat(isThere(attached)).isTrue();
+    }
+
+    private static Path lying(Path file, int hours) throws IOException {
+        Files.write(file, new byte[] {1, 2, 3});
+        return Files.setLastModifiedTime(file, FileTime.from(Store.NOW.minus(Duration.ofHours(hours))));
+    }
+
     private static boolean isStillRunning(Future<?> work) {
         try {
             work.get(HELD.toMillis(), TimeUnit.MILLISECONDS);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import com.zaxxer.hikari.HikariDataSource;
 import jakarta.persistence.PersistenceException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -24,6 +25,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
+import javax.sql.DataSource;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.file.Fault;
 import org.firmset.homestead.file.SeedHomesteads;
@@ -46,12 +48,14 @@ import org.firmset.spend.store.ReceiptBook.Outcome;
 import org.firmset.spend.table.ColumnMatch;
 import org.firmset.spend.table.DateOrder;
 import org.firmset.spend.table.ImportPreview;
+import org.firmset.spend.table.Ledger;
 import org.firmset.spend.table.ReceiptExport;
 import org.firmset.spend.table.ReceiptImport;
 import org.firmset.spend.table.Role;
 import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.SpendTable;
 import org.firmset.spend.table.TableReader;
+import org.hibernate.exception.ConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -553,8 +557,136 @@ abstract class ReceiptBookContract {
             book.remember(place, "print", match);
             assertThat(book.match(place, "print")).contains(match);
             assertThat(book.match(place, "other")).isEmpty();
-            assertThat(book.ledger(place).files()).containsExactly(FILE);
+            assertThat(book.ledger(place).files()).containsOnlyKeys(FILE);
             assertThat(book.ledger(place).receipts()).hasSize(2);
+        }
+    }
+
+    /** Whoever looked before another took it in would take all of it twice. */
+    @Nested
+    class TakingATableThatOthersLookAtToo {
+        private Outcome take(List<Receipt> receipts, Ledger looked) {
+            return book.takeAll(place, receipts, FILE, looked.files());
+        }
+
+        private void isTold(Outcome outcome) {
+            assertThat(((Outcome.Refused) outcome).faults())
+                    .extracting(Fault::line)
+                    .singleElement()
+                    .satisfies(l -> assertThat(l).startsWith("The file was taken in meanwhile"));
+        }
+
+        @Test
+        void is_refused_when_another_took_it_since_and_goes_on_after_another_look() {
+            Ledger one = book.ledger(place);
+            Ledger other = book.ledger(place);
+            assertThat(take(List.of(receipt("one", 100)), one)).isInstanceOf(Outcome.Stored.class);
+            Map<String, Long> before = store.rowCounts();
+            isTold(take(List.of(receipt("one", 100)), other));
+            assertThat(store.rowCounts()).isEqualTo(before);
+            // what was left out the first time
+            Ledger later = book.ledger(place);
+            Ledger late = book.ledger(place);
+            assertThat(take(List.of(receipt("two", 100)), later)).isInstanceOf(Outcome.Stored.class);
+            isTold(take(List.of(receipt("two", 100)), late));
+            isTold(take(List.of(receipt("two", 100)), other));
+            assertThat(all()).extracting(Receipt::key).containsExactly("one", "two");
+        }
+
+        @Test
+        void is_taken_once_when_both_take_it_at_the_same_moment() throws Exception {
+            for (int i = 0; i < 10; i++) {
+                List<Receipt> table = random.many(40).stream()
+                        .map(r -> r.withDate(LocalDate.of(2027, 4, 3)))
+                        .toList();
+                int there = all().size();
+                Ledger looked = book.ledger(place);
+                List<Outcome> outcomes = together(() -> take(table, looked), () -> take(table, looked));
+                assertThat(outcomes).as("round %d", i).hasAtLeastOneElementOfType(Outcome.Stored.class);
+                isTold(outcomes.stream()
+                        .filter(Outcome.Refused.class::isInstance)
+                        .findFirst()
+                        .orElseThrow());
+                assertThat(all()).hasSize(there + 40);
+            }
+        }
+
+        /** Two programs on one database do not wait for each other before they come to it. */
+        @Test
+        void is_taken_once_by_two_programs_too() throws Exception {
+            TakenTables tables = store.bean(TakenTables.class);
+            for (int i = 0; i < 10; i++) {
+                ContentHash file = ContentHash.of(new byte[] {(byte) i, 7});
+                List<Receipt> table = List.of(receipt("r" + i, 100));
+                Callable<Outcome> take = () -> {
+                    try {
+                        return tables.take(place, table, file, null)
+                                ? new Outcome.Stored(List.of())
+                                : new Outcome.Outdated();
+                    } catch (ConstraintViolationException e) {
+                        return new Outcome.Outdated();
+                    }
+                };
+                assertThat(together(take, take))
+                        .as("round %d", i)
+                        .filteredOn(Outcome.Stored.class::isInstance)
+                        .hasSize(1);
+            }
+            assertThat(all()).hasSize(10);
+        }
+    }
+
+    /** As an export over a slow line is. */
+    @Nested
+    class ReadAtLeisure {
+        private int connections() {
+            return ((HikariDataSource) store.bean(DataSource.class))
+                    .getHikariPoolMXBean()
+                    .getActiveConnections();
+        }
+
+        @Test
+        void is_in_the_order_of_all_and_holds_no_connection() {
+            book.takeAll(place, random.many(450), FILE);
+            List<KeptReceipt> read = new ArrayList<>();
+            List<Integer> connections = new ArrayList<>();
+            book.eachAtLeisure(place, kept -> {
+                read.add(kept);
+                connections.add(connections());
+            });
+            assertThat(read).isEqualTo(book.all(place));
+            assertThat(connections).hasSize(450).containsOnly(0);
+            assertThat(store.statementsDuring(() -> book.eachAtLeisure(place, k -> {})))
+                    .isEqualTo(1 + 4 * 3);
+        }
+
+        @Test
+        void tells_nothing_twice_and_forgets_nothing_that_stays_when_receipts_change_meanwhile() {
+            book.takeAll(place, random.many(450), FILE);
+            List<KeptReceipt> before = book.all(place);
+            KeptReceipt gone = before.get(300);
+            List<KeptReceipt> read = new ArrayList<>();
+            book.eachAtLeisure(place, kept -> {
+                if (read.isEmpty()) {
+                    moved(before.getFirst(), LocalDate.of(2028, 1, 1));
+                    moved(before.getLast(), LocalDate.of(2025, 1, 1));
+                    assertThat(book.remove(place, gone.id(), gone.version())).isTrue();
+                    added(receipt("late", 100).withDate(LocalDate.of(2027, 12, 30)));
+                }
+                read.add(kept);
+            });
+            assertThat(read)
+                    .extracting(KeptReceipt::id)
+                    .containsExactlyElementsOf(before.stream()
+                            .map(KeptReceipt::id)
+                            .filter(id -> !id.equals(gone.id()))
+                            .toList());
+            assertThat(read.getFirst()).isEqualTo(before.getFirst());
+            assertThat(read.getLast().receipt().date()).isEqualTo(LocalDate.of(2025, 1, 1));
+        }
+
+        private void moved(KeptReceipt kept, LocalDate day) {
+            stored(book.change(place, kept.id(), kept.version(), kept.receipt().withDate(day), List.of()));
         }
     }
 

@@ -5,9 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.firmset.homestead.file.Fault;
 import org.firmset.measure.Cash;
 import org.firmset.spend.LineKind;
@@ -135,7 +136,8 @@ class ReceiptImportTest {
         SpendTable table = table(text);
         KnownReceipt known = KnownReceipt.of(
                 receipts("Date,Shop,Amount\n2026-10-17,yard,10.00\n").getFirst());
-        Ledger ledger = new Ledger(RandomReceipts.KEYS, "USD", List.of(known), Set.of(table.file()), null);
+        Ledger ledger =
+                new Ledger(RandomReceipts.KEYS, "USD", List.of(known), Map.of(table.file(), Instant.EPOCH), null);
         ImportPreview preview = ReceiptImport.preview(table, ReceiptImport.guess(table, "USD"), ledger);
         assertThat(preview.sameFile()).isTrue();
         assertThat(preview.duplicates()).extracting(Duplicate::index).containsExactly(0, 2);

@@ -9,6 +9,7 @@ import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.combobox.ComboBoxBase;
 import com.vaadin.flow.component.datepicker.DatePicker;
+import com.vaadin.flow.component.details.Details;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
@@ -20,11 +21,16 @@ import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.router.QueryParameters;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
@@ -44,6 +50,8 @@ import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Share;
 import org.firmset.spend.store.KeptReceipt;
 import org.firmset.spend.store.ReceiptBook;
+import org.firmset.spend.table.ReceiptExport;
+import org.firmset.spend.table.Role;
 import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
@@ -67,6 +75,9 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
 
     @Autowired
     private Clock clock;
+
+    @Autowired
+    private HikariDataSource pool;
 
     private UUID place;
 
@@ -573,6 +584,67 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
                         .isEnabled())
                 .isFalse();
         assertThat(book.all(place)).hasSize(1);
+    }
+
+    /** Each looked at it before the other took it in. */
+    @Test
+    void of_two_tabs_with_the_same_table_the_second_is_told_that_it_was_taken() {
+        Kept kept = homesteads.find(place).orElseThrow();
+        TableReader.Read table = read("Day,Where,What,Cost\n2026-10-01,Mill,Posts,10.00\n");
+        ImportView first = (ImportView) navigate("spend/import", Div.class);
+        first.show(table, kept);
+        Button take = find(Button.class).withText("Take in 1 receipt, $10.00").single();
+        go("spend/receipts");
+        ImportView second = (ImportView) navigate("spend/import", Div.class);
+        second.show(table, kept);
+        press("Take in 1 receipt, $10.00");
+        assertThat(paragraphs()).contains("1 receipt taken in.");
+        take.click();
+        assertThat(first.getElement().getTextRecursively())
+                .contains("Nothing was taken.")
+                .contains("was taken in meanwhile");
+        assertThat(book.all(place)).hasSize(1);
+    }
+
+    /** A slow line would keep others from the database. */
+    @Test
+    void all_receipts_go_out_as_a_table_without_a_connection_held() throws IOException {
+        book.takeAll(place, new RandomReceipts(RandomReceipts.SEED).many(450), ContentHash.of(new byte[] {1}));
+        List<Integer> connections = new ArrayList<>();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        OutputStream line = new OutputStream() {
+            @Override
+            public void write(int one) {
+                write(new byte[] {(byte) one}, 0, 1);
+            }
+
+            @Override
+            public void write(byte[] some, int from, int length) {
+                connections.add(pool.getHikariPoolMXBean().getActiveConnections());
+                bytes.write(some, from, length);
+            }
+        };
+        new ReceiptsView(homesteads, book).write(place, line);
+        assertThat(connections).hasSizeGreaterThan(3).containsOnly(0);
+        assertThat(bytes.toString(StandardCharsets.UTF_8))
+                .isEqualTo(ReceiptExport.write(
+                        book.all(place).stream().map(KeptReceipt::receipt).toList()));
+    }
+
+    /** What only programmers say is in no label. */
+    @Test
+    void the_columns_of_a_table_are_asked_for_in_plain_words() {
+        Kept kept = homesteads.find(place).orElseThrow();
+        ImportView view = (ImportView) navigate("spend/import", Div.class);
+        view.show(read(ReceiptExport.write(SeedReceipts.demo(DEMO, 0))), kept);
+        find(Details.class).all().forEach(d -> d.setOpened(true));
+        List<ComboBox> boxes = find(ComboBox.class).all();
+        assertThat(boxes)
+                .extracting(b -> b.getLabel())
+                .contains("Name of its photo or paper, as exported")
+                .noneMatch(l -> l.matches("(?i).*\\b(hash|key|role|id|state|shares|text)\\b.*"));
+        // all columns of an export are still known by their headings
+        assertThat(boxes).filteredOn(b -> b.getValue() instanceof Integer).hasSize(Role.values().length);
     }
 
     private static TableReader.Read read(String text) {
