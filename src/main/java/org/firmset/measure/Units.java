@@ -2,10 +2,13 @@ package org.firmset.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import tech.units.indriya.function.RationalNumber;
@@ -18,6 +21,11 @@ public final class Units {
     private static final Pattern TERM = Pattern.compile(
             "\\s*(?:(" + NUMBER + ")(?:\\s+(" + FRACTION + "))?|(" + FRACTION + "))\\s*(" + UNIT + ")\\s*");
     private static final int LONGEST_TEXT = 60;
+    private static final int FEW_DECIMALS = 3;
+    private static final int MOST_DECIMALS = 6;
+    /** In metres; from here on people count in kilometres or miles. */
+    private static final BigDecimal LONG_WAY = BigDecimal.valueOf(1_000);
+
     private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
             Map.entry("°C", "degC"),
             Map.entry("C", "degC"),
@@ -203,28 +211,45 @@ public final class Units {
 
     /** The text that {@link #parse} reads back to the same quantity, in the unit people of this system write. */
     public static String editable(Measured quantity, UnitSystem system) {
-        boolean us = system == UnitSystem.US;
-        String symbol = switch (quantity.dimension()) {
-            case MASS -> us ? "lb" : "kg";
-            case VOLUME -> us ? "ft3" : "m3";
-            case LENGTH -> us ? "ft" : "m";
-            case ENERGY -> "Wh";
-            case POWER -> "W";
-            case TEMPERATURE -> us ? "degF" : "degC";
-            case AREA -> us ? "ft2" : "m2";
-            case PRESSURE -> us ? "psi" : "kPa";
-            case FLOW -> us ? "gpm" : "L/min";
-            case SPEED -> us ? "mph" : "km/h";
-            case DENSITY -> us ? "lb/ft3" : "kg/m3";
-        };
-        String written = symbol.replace("deg", "°");
-        for (int decimals = 0; decimals <= 6; decimals++) {
-            String text = in(quantity, symbol, decimals).toPlainString() + " " + written;
-            if (parse(quantity.dimension(), text).equals(quantity)) {
-                return text;
+        List<String> symbols = written(quantity, system == UnitSystem.US);
+        return symbols.stream()
+                .flatMap(symbol -> exact(quantity, symbol, FEW_DECIMALS).stream())
+                .findFirst()
+                .or(() -> exact(quantity, symbols.getFirst(), MOST_DECIMALS))
+                // no short form gives exactly this value back: the stored unit always does
+                .orElseGet(() -> quantity.value().toPlainString() + " "
+                        + quantity.dimension().storedSymbol());
+    }
+
+    /** Units people write such a quantity in, the likeliest first: thicknesses in inches, walls in feet, drives in miles. */
+    private static List<String> written(Measured quantity, boolean us) {
+        return switch (quantity.dimension()) {
+            case MASS -> List.of(us ? "lb" : "kg");
+            case VOLUME -> List.of(us ? "ft3" : "m3");
+            case LENGTH -> {
+                if (quantity.value().compareTo(LONG_WAY) >= 0) {
+                    yield us ? List.of("mi", "ft") : List.of("km", "m");
+                }
+                boolean small = us && in(quantity, "ft", FEW_DECIMALS).compareTo(BigDecimal.ONE) < 0;
+                yield us ? (small ? List.of("in", "ft") : List.of("ft", "in")) : List.of("m");
             }
-        }
-        // no short form gives exactly this value back: fall back on the stored unit, which always does
-        return quantity.value().toPlainString() + " " + quantity.dimension().storedSymbol();
+            case ENERGY -> List.of("Wh");
+            case POWER -> List.of("W");
+            case TEMPERATURE -> List.of(us ? "degF" : "degC");
+            case AREA -> List.of(us ? "ft2" : "m2");
+            case PRESSURE -> List.of(us ? "psi" : "kPa");
+            case FLOW -> List.of(us ? "gpm" : "L/min");
+            case SPEED -> List.of(us ? "mph" : "km/h");
+            case DENSITY -> List.of(us ? "lb/ft3" : "kg/m3");
+        };
+    }
+
+    /** The shortest text in this unit that is read back as the very same; empty when none of so many decimals is. */
+    private static Optional<String> exact(Measured quantity, String symbol, int most) {
+        String written = symbol.replace("deg", "°");
+        return IntStream.rangeClosed(0, most)
+                .mapToObj(decimals -> in(quantity, symbol, decimals).toPlainString() + " " + written)
+                .filter(text -> parse(quantity.dimension(), text).equals(quantity))
+                .findFirst();
     }
 }

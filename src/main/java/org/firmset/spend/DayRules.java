@@ -27,7 +27,7 @@ record DayRules(Receipt receipt, @Nullable LocalDate today, String place, List<F
 
     private String laterRemedy() {
         return switch (receipt.state()) {
-            case PAID ->
+            case PAID, PAID_AHEAD ->
                 "Correct it. What will be paid then is 'ordered': write the day of the order as its date and this day as"
                         + " the one of its rest";
             case ORDERED -> "Write the day it was ordered; only the day of its rest may be still to come";
@@ -40,7 +40,7 @@ record DayRules(Receipt receipt, @Nullable LocalDate today, String place, List<F
             refuse("/restOn", rest, "is the day of a rest, and a return leaves none to pay", "Leave it out");
         } else if (rest.isBefore(receipt.date())) {
             refuse("/restOn", rest, "is before the receipt's own date, " + receipt.date(), "Look at both days");
-        } else if (receipt.state() == ReceiptState.PAID && isToCome(rest)) {
+        } else if (receipt.state().isPaid() && isToCome(rest)) {
             refuse(
                     "/restOn",
                     rest,

@@ -56,7 +56,7 @@ public record Outstanding(List<ToBuy> toBuy, List<String> unpriced) {
         Map<String, Integer> there = new HashMap<>();
         homestead.stock().forEach(l -> there.merge(l.material(), l.packs(), Integer::sum));
         receipts.stream()
-                .filter(r -> r.state() == ReceiptState.ORDERED)
+                .filter(r -> r.state().isToCome())
                 .flatMap(r -> r.lines().stream())
                 .forEach(line -> {
                     if (line.isPacks() && line.material() != null) {

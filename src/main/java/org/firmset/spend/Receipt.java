@@ -83,7 +83,7 @@ public record Receipt(
 
     /** When a part of what is paid left the purse after its date; empty for an order and for what was paid at once. */
     public Optional<LocalDate> restPaidOn() {
-        return Optional.ofNullable(restOn).filter(day -> state == ReceiptState.PAID && day.isAfter(date));
+        return Optional.ofNullable(restOn).filter(day -> state.isPaid() && day.isAfter(date));
     }
 
     /** What of {@link #paid} left the purse on its date. */

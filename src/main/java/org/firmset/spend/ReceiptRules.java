@@ -134,14 +134,14 @@ public final class ReceiptRules {
 
     private static void checkDeposit(Receipt receipt, String place, List<Fault> faults) {
         Money deposit = receipt.deposit();
-        boolean mayBe = receipt.state() == ReceiptState.ORDERED
-                || (receipt.state() == ReceiptState.PAID && receipt.restOn() != null);
+        boolean mayBe =
+                receipt.state() == ReceiptState.ORDERED || (receipt.state().isPaid() && receipt.restOn() != null);
         if (!mayBe && !deposit.isZero()) {
             faults.add(new Fault(
                     place + "/deposit",
                     Cash.text(deposit),
                     "is paid down on something that is not on order and names no day on which the rest was paid",
-                    receipt.state() == ReceiptState.PAID
+                    receipt.state().isPaid()
                             ? "Write that day, 'ordered' as its state, or leave the deposit out"
                             : "Leave it out: what was paid down and came back is in the amounts"));
         } else if (mayBe && (deposit.isNegative() || deposit.isGreaterThan(receipt.sum()))) {

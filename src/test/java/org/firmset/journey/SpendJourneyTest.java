@@ -201,7 +201,7 @@ class SpendJourneyTest extends Journey {
         assertThat(page.locator(".fs-ledger li")).hasCount(1);
         fits(page, "390-receipts-ordered");
         page.locator(".fs-ledger li").getByRole(AriaRole.LINK).click();
-        page.getByText("Mark as paid", new Page.GetByTextOptions().setExact(true))
+        page.getByText("Paid, and it is here", new Page.GetByTextOptions().setExact(true))
                 .click();
         assertThat(heading(page, "^Receipts$")).isVisible();
         Locator rows = page.locator(".fs-ledger li").filter(new Locator.FilterOptions().setHasText("Water tank"));

@@ -138,6 +138,26 @@ class UnitsTest {
                 .isEqualTo("3.8 m");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "US, 93 mi, 93 mi",
+        "US, 1.5 mi, 1.5 mi",
+        "US, 4 in, 4 in",
+        "US, 7 5/8 in, 7.625 in",
+        "US, 62 in, 62 in",
+        "US, 8 ft, 8 ft",
+        "US, 12 ft 6 in, 12.5 ft",
+        "US, 120 ft, 120 ft",
+        "METRIC, 149.5 km, 149.5 km",
+        "METRIC, 1200 m, 1.2 km",
+        "METRIC, 0.1 m, 0.1 m",
+        "METRIC, 93 mi, 149.668992 km"
+    })
+    void lengths_are_edited_in_the_unit_people_measure_them_in(UnitSystem system, String written, String edited) {
+        assertThat(Units.editable(Units.parse(Dimension.LENGTH, written), system))
+                .isEqualTo(edited);
+    }
+
     @Nested
     class Refusals {
         @ParameterizedTest(name = "{0}: {1}")

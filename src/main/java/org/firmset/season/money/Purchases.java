@@ -18,7 +18,6 @@ import org.firmset.spend.PriceBook;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptCosts;
 import org.firmset.spend.ReceiptLine;
-import org.firmset.spend.ReceiptState;
 import org.firmset.spend.SpentSums;
 import org.firmset.spend.TripReceipt;
 import org.javamoney.moneta.Money;
@@ -79,7 +78,7 @@ public record Purchases(
             if (TripReceipt.is(receipt)) {
                 trips.add(receipt.date());
             }
-            if (receipt.state() == ReceiptState.ORDERED) {
+            if (receipt.state().isToCome()) {
                 orders.add(receipt);
             } else {
                 addPacks(apart);

@@ -57,8 +57,8 @@ final class ReceiptForm extends Div {
     }
 
     /** Of an order the rest was paid today, unless a day already says otherwise. */
-    void pay() {
-        head.pay();
+    void become(ReceiptState state) {
+        head.become(state);
     }
 
     /** Where typing begins: of a new receipt only this is not known. */

@@ -66,8 +66,8 @@ final class ReceiptHead extends Div {
         return state.getValue();
     }
 
-    void pay() {
-        state.setValue(ReceiptState.PAID);
+    void become(ReceiptState next) {
+        state.setValue(next);
     }
 
     boolean isReturned() {

@@ -152,6 +152,9 @@ final class ReceiptList extends Div {
                     + on(kept.receipt().restOn()));
         }
         kept.receipt().restPaidOn().ifPresent(day -> notes.add(restPaid(listed, kept.receipt(), day)));
+        if (kept.receipt().state() == ReceiptState.PAID_AHEAD) {
+            notes.add("still to come");
+        }
         if (kept.receipt().state() == ReceiptState.RETURNED) {
             notes.add("returned");
         }

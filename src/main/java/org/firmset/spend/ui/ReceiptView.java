@@ -38,10 +38,6 @@ import org.jspecify.annotations.Nullable;
 @Route(value = SpendPages.RECEIPTS + "/:receipt", layout = Frame.class)
 @PageTitle("Firmset: receipt")
 class ReceiptView extends OpenedPage {
-    /** What is on order need not be bought again; what is paid is taken to lie in stock or to be used. */
-    private static final String PAID_IS_HERE = " Paid says that it is here, too: what is paid in full and still to come"
-            + " stays ordered, all of it paid down.";
-
     private final ReceiptBook book;
     private final Documents documents;
     private final Clock clock;
@@ -126,27 +122,35 @@ class ReceiptView extends OpenedPage {
             sheet.alike().asksOn(next, "Save as well and enter the next");
             buttons.add(next);
         } else {
-            if (isOrder(sheet.before())) {
-                buttons.add(paying(sheet));
-            }
+            becoming(sheet, sheet.before().receipt().state()).forEach(buttons::add);
             buttons.add(removal(sheet.homestead(), sheet.before()));
         }
         buttons.add(new Button("Leave as it was", e -> leave()));
-        Paragraph keys = new Paragraph("Ctrl+Enter saves, too." + (isOrder(sheet.before()) ? PAID_IS_HERE : ""));
+        Paragraph keys = new Paragraph("Ctrl+Enter saves, too.");
         keys.addClassNames("fs-figure-note", "fs-keys");
         buttons.add(keys);
         buttons.addClassName("fs-buttons");
         return buttons;
     }
 
-    private static boolean isOrder(@Nullable KeptReceipt kept) {
-        return kept != null && kept.receipt().state() == ReceiptState.ORDERED;
+    /**
+     * One press for an order that was paid, with today as the day of its rest, and for what came. What is to come need not
+     * be bought again; what is paid and here is taken to lie in stock or to be used.
+     */
+    private List<Button> becoming(Sheet sheet, ReceiptState now) {
+        return switch (now) {
+            case ORDERED ->
+                List.of(
+                        becoming(sheet, "Paid, and it is here", ReceiptState.PAID),
+                        becoming(sheet, "Paid, still to come", ReceiptState.PAID_AHEAD));
+            case PAID_AHEAD -> List.of(becoming(sheet, "It is here", ReceiptState.PAID));
+            case PAID, RETURNED -> List.of();
+        };
     }
 
-    /** One press for an order that came: with today as the day its rest was paid. */
-    private Button paying(Sheet sheet) {
-        return new Button("Mark as paid", e -> {
-            sheet.form().pay();
+    private Button becoming(Sheet sheet, String words, ReceiptState next) {
+        return new Button(words, e -> {
+            sheet.form().become(next);
             save(sheet, ReceiptView::leave);
         });
     }

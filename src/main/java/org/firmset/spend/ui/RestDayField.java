@@ -29,16 +29,16 @@ final class RestDayField extends DayField {
     void follow(ReceiptState now, boolean paidDown) {
         ReceiptState last = state;
         state = now;
-        if (last == ReceiptState.ORDERED && now == ReceiptState.PAID && (wasOrdered || paidDown)) {
+        if (last == ReceiptState.ORDERED && now.isPaid() && (wasOrdered || paidDown)) {
             due = getValue();
             setValue(today);
-        } else if (last == ReceiptState.PAID && now == ReceiptState.ORDERED) {
+        } else if (last.isPaid() && now == ReceiptState.ORDERED) {
             setValue(due);
         }
         boolean ordered = now == ReceiptState.ORDERED;
         setLabel(ordered ? "Rest due on" : "Rest paid on");
         setHelperText(ordered ? "May stay empty: then it is due when the goods come" : "");
-        setVisible(ordered || (now == ReceiptState.PAID && (wasOrdered || paidDown || getValue() != null)));
+        setVisible(ordered || (now.isPaid() && (wasOrdered || paidDown || getValue() != null)));
     }
 
     /** Null when there is none, and when it does not show. */

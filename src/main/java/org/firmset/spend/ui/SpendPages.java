@@ -113,6 +113,6 @@ public final class SpendPages {
     }
 
     private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -88,7 +88,7 @@ class OddReceiptsTest {
     void a_refundable_deposit_that_names_a_material_is_no_pack_of_it() {
         ReceiptLine pallets = new ReceiptLine(
                 LineKind.DEPOSIT, "Pallets", "gravel-25", new BigDecimal("24"), eur("0.50"), eur("12.00"), List.of());
-        for (ReceiptState state : List.of(ReceiptState.ORDERED, ReceiptState.PAID)) {
+        for (ReceiptState state : List.of(ReceiptState.ORDERED, ReceiptState.PAID_AHEAD, ReceiptState.PAID)) {
             Receipt receipt = receipt("EUR", state, DAY, pallets);
             MoneyReport report = report(PLACE, receipt);
             assertThat(report.forecast().whole().expected()).as(state.words()).isEqualTo(eur("711.80"));

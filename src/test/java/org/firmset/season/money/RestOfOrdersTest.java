@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
 import org.firmset.homestead.Homestead;
 import org.firmset.homestead.SpendingLimit;
@@ -63,7 +64,7 @@ class RestOfOrdersTest {
                 List.of(line),
                 eur("0"),
                 eur("0"),
-                restOn == null && state == ReceiptState.PAID ? eur("0") : eur("30.00"),
+                restOn == null && state.isPaid() ? eur("0") : eur("30.00"),
                 restOn,
                 null,
                 null);
@@ -135,11 +136,29 @@ class RestOfOrdersTest {
                         new Course.Point(TODAY, eur("120.00")));
     }
 
+    /** Without the order the whole is 711.80; taken for here and used up, five sheets would be bought again. */
+    @Test
+    void what_is_paid_ahead_is_spent_and_not_bought_again_while_it_is_to_come() {
+        for (LocalDate rest : Arrays.asList(null, TODAY)) {
+            MoneyReport ahead = report(PLACE, sheets(ReceiptState.PAID_AHEAD, ORDERED_ON, rest));
+            assertThat(ahead.forecast().whole().spent()).isEqualTo(eur("120.00"));
+            assertThat(ahead.forecast().whole().committed()).isEqualTo(eur("0.00"));
+            assertThat(ahead.forecast().whole().expected()).isEqualTo(eur("711.80"));
+            assertThat(rests(ahead)).isEmpty();
+            assertThat(ahead.coming()).noneMatch(c -> c.what().equals("roof-sheet"));
+        }
+        assertThat(report(PLACE, sheets(ReceiptState.PAID_AHEAD, ORDERED_ON, TODAY))
+                        .paid())
+                .containsExactly(entry(ORDERED_ON, eur("30.00")), entry(TODAY, eur("90.00")));
+        MoneyReport here = report(PLACE, sheets(ReceiptState.PAID, ORDERED_ON, null));
+        assertThat(here.forecast().whole().expected()).isEqualTo(eur("831.80"));
+    }
+
     /** So the course of a kept budget has steps where the money really goes. */
     @Test
     void todays_budget_has_the_deposit_and_the_rest_on_their_days_and_the_packs_once() {
         LocalDate rest = LocalDate.of(2027, 4, 15);
-        for (ReceiptState state : List.of(ReceiptState.ORDERED, ReceiptState.PAID)) {
+        for (ReceiptState state : List.of(ReceiptState.ORDERED, ReceiptState.PAID_AHEAD, ReceiptState.PAID)) {
             Baseline budget = report(PLACE, sheets(state, ORDERED_ON, rest)).budget();
             assertThat(budget.items().stream().filter(i -> "roof-sheet".equals(i.material())))
                     .as(state.words())

@@ -452,12 +452,29 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
     }
 
     @Test
+    void what_is_paid_ahead_is_still_to_come_until_it_is_here() {
+        takeDemo();
+        KeptReceipt order = theOrder();
+        go(SpendPages.receipt(order.id()));
+        press("Paid, still to come");
+        Receipt ahead = theOrder().receipt();
+        assertThat(ahead.state()).isEqualTo(ReceiptState.PAID_AHEAD);
+        assertThat(ahead.restOn()).isEqualTo(LocalDate.now(clock));
+        ask("state=paid-ahead");
+        assertThat(items()).hasSize(2).allMatch(i -> i.contains("still to come"));
+        go(SpendPages.receipt(order.id()));
+        press("It is here");
+        assertThat(theOrder().receipt().state()).isEqualTo(ReceiptState.PAID);
+        assertThat(theOrder().receipt().restOn()).isEqualTo(ahead.restOn());
+    }
+
+    @Test
     void an_order_is_marked_as_paid_with_one_press_and_its_rest_counts_today() {
         takeDemo();
         KeptReceipt order = theOrder();
         LocalDate today = LocalDate.now(clock);
         go(SpendPages.receipt(order.id()));
-        press("Mark as paid");
+        press("Paid, and it is here");
         Receipt paid = theOrder().receipt();
         assertThat(paid.state()).isEqualTo(ReceiptState.PAID);
         assertThat(paid.deposit()).isEqualTo(Cash.parse("400.00 USD"));
@@ -474,7 +491,7 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
         ask("subproject=water&month=" + YearMonth.from(today));
         assertThat(figures()).contains("On order, still to pay$0.00");
         go(SpendPages.receipt(order.id()));
-        assertThat(find(Button.class).withText("Mark as paid").exists()).isFalse();
+        assertThat(find(Button.class).withText("Paid, and it is here").exists()).isFalse();
         assertThat(paragraphs())
                 .contains("Comes to $2,230.00, $1,830.00 of it paid on " + Months.date(today)
                         + ". That is the total on the paper.");
