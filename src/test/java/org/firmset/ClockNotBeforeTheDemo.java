@@ -12,11 +12,18 @@ import org.springframework.context.annotation.Primary;
 class ClockNotBeforeTheDemo {
     private static final Instant AFTER_THE_RECEIPTS = Instant.parse("2026-11-26T12:00:00Z");
 
-    @Bean
-    @Primary
-    Clock clockOfTests() {
+    /** One for all programs of a test run: those that share a database must agree on what came first. */
+    private static final Clock CLOCK = clock();
+
+    private static Clock clock() {
         Clock clock = Clock.systemDefaultZone();
         Duration early = Duration.between(clock.instant(), AFTER_THE_RECEIPTS);
         return early.isPositive() ? Clock.offset(clock, early) : clock;
+    }
+
+    @Bean
+    @Primary
+    Clock clockOfTests() {
+        return CLOCK;
     }
 }

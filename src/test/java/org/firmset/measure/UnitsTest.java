@@ -151,7 +151,7 @@ class UnitsTest {
         "METRIC, 149.5 km, 149.5 km",
         "METRIC, 1200 m, 1.2 km",
         "METRIC, 0.1 m, 0.1 m",
-        "METRIC, 93 mi, 149.668992 km"
+        "METRIC, 93 mi, 149668.992 m"
     })
     void lengths_are_edited_in_the_unit_people_measure_them_in(UnitSystem system, String written, String edited) {
         assertThat(Units.editable(Units.parse(Dimension.LENGTH, written), system))

@@ -9,6 +9,7 @@ import org.firmset.spend.ContentHash;
 import org.firmset.spend.Likeness;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
 import org.javamoney.moneta.Money;
 import org.jspecify.annotations.Nullable;
 

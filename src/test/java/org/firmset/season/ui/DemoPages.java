@@ -24,7 +24,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 /** Pages without a browser, and the demo on them. The same settings everywhere, so that all share one program. */
 @SpringBootTest(
         properties = {
-            "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
+            "FIRMSET_DB_URL=jdbc:h2:mem:demo-pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH",
             // what the pages say does not hang on how long is looked
             "firmset.planner.plans=800",
             "firmset.planner.proof=1"

@@ -75,12 +75,13 @@ public record PlainSums(JdbcClient sql) {
                 with whole as (
                     select r.*, r.tax - r.discount
                         + (select sum(l.amount) from receipt_line l where l.receipt_id = r.id) as comes_to,
-                        r.state = 'ORDERED' or (r.state = 'PAID' and r.rest_on > r.bought_on) as paid_down
+                        r.state = 'ORDERED' or (r.state in ('PAID', 'PAID_AHEAD') and r.rest_on > r.bought_on) as paid_down
                     from receipt r where r.homestead_id = :homestead
                 ), payment as (
                     select bought_on as paid_on, case when paid_down then deposit else comes_to end as amount from whole
                     union all
-                    select rest_on, comes_to - deposit from whole where state = 'PAID' and rest_on > bought_on
+                    select rest_on, comes_to - deposit from whole
+                    where state in ('PAID', 'PAID_AHEAD') and rest_on > bought_on
                 )
                 select paid_on, sum(100 * amount) as cents from payment group by paid_on
                 """)

@@ -246,7 +246,7 @@ abstract class ReceiptBookContract {
                     .isEqualTo(sums((r, c) -> c.kind().name()));
             assertThat(plain.by("state", place))
                     .isEqualTo(sums((r, c) -> r.state().name()))
-                    .hasSize(3);
+                    .hasSizeGreaterThan(2);
         }
 
         private interface Under {
@@ -668,10 +668,10 @@ abstract class ReceiptBookContract {
             List<KeptReceipt> read = new ArrayList<>();
             book.eachAtLeisure(place, kept -> {
                 if (read.isEmpty()) {
-                    moved(before.getFirst(), LocalDate.of(2028, 1, 1));
+                    moved(before.getFirst(), LocalDate.of(2026, 8, 1));
                     moved(before.getLast(), LocalDate.of(2025, 1, 1));
                     assertThat(book.remove(place, gone.id(), gone.version())).isTrue();
-                    added(receipt("late", 100).withDate(LocalDate.of(2027, 12, 30)));
+                    added(receipt("late", 100).withDate(LocalDate.of(2026, 11, 25)));
                 }
                 read.add(kept);
             });
