@@ -15,10 +15,13 @@ import com.vaadin.flow.component.html.NativeTable;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.firmset.homestead.Cautions;
@@ -27,6 +30,8 @@ import org.firmset.plan.Style;
 import org.firmset.season.ask.Against;
 import org.firmset.season.result.SeasonReport;
 import org.firmset.season.store.Baselines;
+import org.firmset.season.store.KeptPlan;
+import org.firmset.season.store.SeasonPlans;
 import org.firmset.season.words.Dates;
 import org.firmset.spend.store.PlainSums;
 import org.junit.jupiter.api.Test;
@@ -40,6 +45,9 @@ class PagesTest extends DemoPages {
 
     @Autowired
     private JdbcClient sql;
+
+    @Autowired
+    private SeasonPlans plans;
 
     @Test
     void anEmptyHomesteadIsBegunAndSaysThatThereIsNoTripYet() {
@@ -331,6 +339,30 @@ class PagesTest extends DemoPages {
                 .findFirst()
                 .orElseThrow()
                 .setOpened(true);
+    }
+
+    @Test
+    void aPlanThatALaterVersionKeptIsPassedOverAndStaysAsItIs() {
+        UUID opened = openTheDemoAndEndTheLook();
+        KeptPlan readable = plans.keep(
+                opened,
+                homesteads.find(opened).orElseThrow().version(),
+                Objects.requireNonNull(seasons.state(opened).report()));
+        UUID later = UUID.randomUUID();
+        sql.sql("""
+                insert into season_plan (id, homestead_id, homestead_version, status_date, style, made_at, document)
+                select ?, homestead_id, 0, status_date, style, ?, replace(document, '"version" : 1', '"version" : 2')
+                from season_plan where homestead_id = ? order by made_at desc limit 1
+                """)
+                .params(later, OffsetDateTime.now(ZoneOffset.UTC).plusYears(1), opened)
+                .update();
+        assertThat(plans.latest(opened)).contains(readable);
+        assertThat(plans.before(opened, readable.homesteadVersion())).isEmpty();
+        assertThat(sql.sql("select count(*) from season_plan where id = ?")
+                        .param(later)
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(1);
     }
 
     /** Cents of a column of the rows of single things whose name begins so. */
