@@ -3,12 +3,14 @@ package org.firmset.spend;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.firmset.homestead.OpenTrip;
 import org.firmset.measure.Cash;
 import org.javamoney.moneta.Money;
 
@@ -31,6 +33,8 @@ public record TripReceipt(
     public static final String SUPPLIER = "Own trip";
 
     private static final String DRIVE = "Drive";
+    private static final String BETWEEN = ", ";
+    private static final String TO = " to ";
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
@@ -70,6 +74,29 @@ public record TripReceipt(
                 .orElseGet(() -> DriveWords.Typed.of(DriveWay.ON_RECEIPTS));
     }
 
+    /** The days of such a receipt as its texts tell them; its date alone when these were changed since. */
+    public static OpenTrip daysOf(Receipt trip) {
+        return trip.lines().stream()
+                .map(line -> line.text().split(BETWEEN))
+                .filter(words -> words.length > 1)
+                .flatMap(words -> lastDay(words[1])
+                        .filter(last -> !last.isBefore(trip.date()))
+                        .map(last -> new OpenTrip(trip.date(), last))
+                        .filter(days -> words(days.first(), days.last()).equals(words[1]))
+                        .stream())
+                .findFirst()
+                .orElseGet(() -> new OpenTrip(trip.date(), trip.date()));
+    }
+
+    private static Optional<LocalDate> lastDay(String days) {
+        try {
+            int to = days.lastIndexOf(TO);
+            return Optional.of(LocalDate.parse(to < 0 ? days : days.substring(to + TO.length()), DATE));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
     /** The rule its shares follow. */
     public TripCost.Rule ruleUsed() {
         return rule.saying(parts);
@@ -94,7 +121,7 @@ public record TripReceipt(
     }
 
     private Optional<ReceiptLine> line(LineKind kind, String what, String more, Money amount) {
-        String text = what + ", " + days() + (more.isEmpty() ? "" : ", " + more);
+        String text = what + BETWEEN + days() + (more.isEmpty() ? "" : BETWEEN + more);
         return amount.isZero()
                 ? Optional.empty()
                 : Optional.of(new ReceiptLine(kind, text, null, BigDecimal.ONE, null, amount, shares()));
@@ -133,12 +160,16 @@ public record TripReceipt(
 
     /** "12 to 13 Sep 2026", "31 Jul to 1 Aug 2027", "31 Dec 2026 to 1 Jan 2027", "12 Sep 2026". */
     public String days() {
+        return words(first, last);
+    }
+
+    private static String words(LocalDate first, LocalDate last) {
         if (first.equals(last)) {
             return DATE.format(first);
         }
         boolean sameYear = first.getYear() == last.getYear();
         boolean sameMonth = sameYear && first.getMonth() == last.getMonth();
         String from = sameMonth ? Integer.toString(first.getDayOfMonth()) : (sameYear ? MONTH_DAY : DATE).format(first);
-        return from + " to " + DATE.format(last);
+        return from + TO + DATE.format(last);
     }
 }

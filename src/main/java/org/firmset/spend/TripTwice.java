@@ -27,7 +27,7 @@ public enum TripTwice implements Worded {
     /** What another receipt may hold of this trip. The tank and the cooler are mostly filled the day before, so it counts. */
     public static Optional<TripTwice> of(TripReceipt trip, Receipt other) {
         List<ReceiptLine> lines = trip.receipt().lines();
-        if (lines.isEmpty() || other.state() == ReceiptState.RETURNED || !isOnItsDays(trip, other.date())) {
+        if (lines.isEmpty() || other.state() == ReceiptState.RETURNED || !isOnItsDays(trip, other)) {
             return Optional.empty();
         }
         if (TripReceipt.is(other)) {
@@ -40,8 +40,9 @@ public enum TripTwice implements Worded {
         return food && has(other.lines(), LineKind.OTHER) ? Optional.of(FOOD) : Optional.empty();
     }
 
-    private static boolean isOnItsDays(TripReceipt trip, LocalDate day) {
-        return !day.isBefore(trip.first().minusDays(1)) && !day.isAfter(trip.last());
+    private static boolean isOnItsDays(TripReceipt trip, Receipt other) {
+        LocalDate last = TripReceipt.is(other) ? TripReceipt.daysOf(other).last() : other.date();
+        return !last.isBefore(trip.first().minusDays(1)) && !other.date().isAfter(trip.last());
     }
 
     private static boolean has(List<ReceiptLine> lines, LineKind kind) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.firmset.homestead.OpenTrip;
 import org.firmset.measure.Cash;
 import org.firmset.measure.Dimension;
 import org.firmset.measure.Length;
@@ -184,6 +185,52 @@ class TripReceiptTest {
         assertThat(TripTwice.of(foodOnly, other(SATURDAY, LineKind.FUEL))).isEmpty();
         TripReceipt tollsOnly = trip(new OnReceipts("USD"), "6.00", "0", Rule.BY_HOURS, TRACK);
         assertThat(TripTwice.of(tollsOnly, other(SATURDAY, LineKind.OTHER))).isEmpty();
+    }
+
+    @Test
+    void a_trip_that_began_earlier_and_ended_later_holds_its_days_too() {
+        TripReceipt sunday = new TripReceipt(
+                SATURDAY.plusDays(1),
+                SATURDAY.plusDays(1),
+                new TripCost(US.sum(usd("90.00")), usd("0"), usd("0")),
+                Rule.BY_HOURS,
+                List.of(TRACK),
+                US);
+        Receipt week = days(SATURDAY.minusDays(3), SATURDAY.plusDays(3));
+        assertThat(TripTwice.of(sunday, week)).contains(TripTwice.TRIP);
+        assertThat(TripTwice.of(sunday, days(SATURDAY.minusDays(3), SATURDAY.minusDays(1))))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-09-12, 2026-09-12", "2026-09-12, 2026-09-13", "2026-07-31, 2026-08-01", "2026-12-31, 2027-01-02"})
+    void its_days_are_read_back_from_its_receipt(LocalDate first, LocalDate last) {
+        Receipt trip = days(first, last);
+        assertThat(TripReceipt.daysOf(trip)).isEqualTo(new OpenTrip(first, last));
+        // of a date that was changed since, the words tell no more
+        Receipt moved = trip.withDate(first.minusDays(20));
+        assertThat(TripReceipt.daysOf(moved)).isEqualTo(new OpenTrip(first.minusDays(20), first.minusDays(20)));
+    }
+
+    @Test
+    void a_trip_whose_words_were_changed_is_of_its_date() {
+        Receipt trip = new Receipt(
+                "t",
+                SATURDAY,
+                TripReceipt.SUPPLIER,
+                ReceiptState.PAID,
+                other(SATURDAY, LineKind.FUEL).lines(),
+                usd("0"),
+                usd("0"),
+                usd("0"),
+                null,
+                null);
+        assertThat(TripReceipt.daysOf(trip)).isEqualTo(new OpenTrip(SATURDAY, SATURDAY));
+    }
+
+    private static Receipt days(LocalDate first, LocalDate last) {
+        TripCost cost = new TripCost(new OnReceipts("USD"), usd("0"), usd("10.00"));
+        return new TripReceipt(first, last, cost, Rule.BY_HOURS, List.of(TRACK), US).receipt();
     }
 
     private static Receipt other(LocalDate on, LineKind kind) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.firmset.homestead.OpenTrip;
 import org.firmset.measure.Cash;
 import org.firmset.spend.Forecast;
 import org.firmset.spend.LineKind;
@@ -18,6 +19,7 @@ import org.firmset.spend.PriceBook;
 import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptCosts;
 import org.firmset.spend.ReceiptLine;
+import org.firmset.spend.ReceiptState;
 import org.firmset.spend.SpentSums;
 import org.firmset.spend.TripReceipt;
 import org.javamoney.moneta.Money;
@@ -32,7 +34,7 @@ import org.javamoney.moneta.Money;
  * @param packs what came and what went back of each material, by date
  * @param quotes prices of packs, each said once
  * @param orders in the order of the receipts
- * @param trips first days of trips that were written down as such, each once
+ * @param trips days of trips that were written down as such, each once
  */
 public record Purchases(
         Forecast spent,
@@ -75,8 +77,9 @@ public record Purchases(
             addPaid(apart);
             items.add(apart);
             quotes.addAll(PriceBook.quotes(receipt));
-            if (TripReceipt.is(receipt)) {
-                trips.add(receipt.date());
+            if (TripReceipt.is(receipt) && receipt.state() != ReceiptState.RETURNED) {
+                OpenTrip days = TripReceipt.daysOf(receipt);
+                days.first().datesUntil(days.last().plusDays(1)).forEach(trips::add);
             }
             if (receipt.state().isToCome()) {
                 orders.add(receipt);

@@ -43,12 +43,7 @@ final class TripsAhead {
     }
 
     void write(List<MadeTrip> made, List<Brought> brought) {
-        for (MadeTrip trip : made) {
-            OpenTrip days = daysOf(trip);
-            if (books.purchases().trips().stream().noneMatch(days::holds)) {
-                write(trip, days, brought);
-            }
-        }
+        made.forEach(trip -> write(trip, brought));
         fuel(made);
     }
 
@@ -59,12 +54,26 @@ final class TripsAhead {
                 .orElseGet(() -> new OpenTrip(first, trip.trip().lastDate()));
     }
 
-    private void write(MadeTrip trip, OpenTrip days, List<Brought> brought) {
+    /** What was written down of a trip is spent: its drives, and the food of the days that are told of. */
+    private void write(MadeTrip trip, List<Brought> brought) {
         List<TripCost.Part> parts = parts(
                 trip,
                 brought.stream()
                         .filter(b -> b.run().trip().equals(trip.trip().id()))
                         .toList());
+        OpenTrip days = daysOf(trip);
+        Set<LocalDate> written = books.purchases().trips();
+        if (written.stream().noneMatch(days::holds)) {
+            drives(trip, days, parts);
+        }
+        long fed = trip.trip().days().stream()
+                .filter(d -> !written.contains(d.date()))
+                .count();
+        Money food = books.homestead().travel().costPerDay().multiply(fed);
+        share(trip, parts, Purpose.FOOD, LineKind.OTHER, "food", food, 0);
+    }
+
+    private void drives(MadeTrip trip, OpenTrip days, List<TripCost.Part> parts) {
         Travel travel = books.homestead().travel();
         Money fuel = fuelOn(days);
         Money drive = travel.costPerTrip();
@@ -72,8 +81,6 @@ final class TripsAhead {
         share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", less(drive, fuel), fuel.isZero() ? 1 : 0);
         Money runs = travel.extraRunCost().multiply(trip.extraRuns());
         share(trip, parts, Purpose.DRIVE, LineKind.FUEL, "drive", less(runs, less(fuel, drive)), trip.extraRuns());
-        Money food = travel.costPerDay().multiply(trip.trip().days().size());
-        share(trip, parts, Purpose.FOOD, LineKind.OTHER, "food", food, 0);
     }
 
     /** What receipts of a trip's days, or of the day before, tell of fuel: it is spent and must not be ahead as well. */

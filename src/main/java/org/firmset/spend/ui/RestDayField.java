@@ -27,6 +27,17 @@ final class RestDayField extends DayField {
 
     /** @param paidDown whether anything stands in the field of what was paid down */
     void follow(ReceiptState now, boolean paidDown) {
+        if (now != ReceiptState.RETURNED) {
+            change(now, paidDown);
+        }
+        boolean ordered = now == ReceiptState.ORDERED;
+        setLabel(ordered ? "Rest due on" : "Rest paid on");
+        setHelperText(ordered ? "May stay empty: then it is due when the goods come" : "");
+        setVisible(ordered || (now.isPaid() && (wasOrdered || paidDown || getValue() != null)));
+    }
+
+    /** A return has no rest; whoever comes back from it by a slip goes on from where they were. */
+    private void change(ReceiptState now, boolean paidDown) {
         ReceiptState last = state;
         state = now;
         if (last == ReceiptState.ORDERED && now.isPaid() && (wasOrdered || paidDown)) {
@@ -35,10 +46,6 @@ final class RestDayField extends DayField {
         } else if (last.isPaid() && now == ReceiptState.ORDERED) {
             setValue(due);
         }
-        boolean ordered = now == ReceiptState.ORDERED;
-        setLabel(ordered ? "Rest due on" : "Rest paid on");
-        setHelperText(ordered ? "May stay empty: then it is due when the goods come" : "");
-        setVisible(ordered || (now.isPaid() && (wasOrdered || paidDown || getValue() != null)));
     }
 
     /** Null when there is none, and when it does not show. */

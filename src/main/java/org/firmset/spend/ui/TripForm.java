@@ -84,17 +84,24 @@ final class TripForm extends Div {
 
     private void listen() {
         days.onChange(() -> {
-            // what somebody typed stays
-            boolean asUsual = food.getValue().equals(usualFood);
-            usualFood = usualFood();
-            if (asUsual) {
-                food.setValue(usualFood);
-            }
+            followDays();
             tell();
         });
         drive.onChange(this::tell);
         tolls.addValueChangeListener(e -> tell());
         food.addValueChangeListener(e -> tell());
+    }
+
+    /** What somebody typed stays, and so does all of it while the days are not right. */
+    private void followDays() {
+        if (days.count() == 0) {
+            return;
+        }
+        boolean asUsual = food.getValue().equals(usualFood);
+        usualFood = usualFood();
+        if (asUsual) {
+            food.setValue(usualFood);
+        }
     }
 
     private void tell() {

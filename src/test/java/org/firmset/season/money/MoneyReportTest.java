@@ -238,10 +238,14 @@ class MoneyReportTest {
         }
 
         private static Receipt written() {
-            TripCost cost = new TripCost(new TripCost.Flat(eur("36.00")), eur("0"), eur("24.00"));
+            return written(FIRST, SUNDAY, "24.00");
+        }
+
+        private static Receipt written(LocalDate first, LocalDate last, String food) {
+            TripCost cost = new TripCost(new TripCost.Flat(eur("36.00")), eur("0"), eur(food));
             List<TripCost.Part> parts = List.of(new TripCost.Part("wood-store", "dig", 20, 0));
             DriveWords words = new DriveWords(UnitSystem.METRIC, "EUR");
-            return new TripReceipt(FIRST, SUNDAY, cost, TripCost.Rule.BY_HOURS, parts, words).receipt();
+            return new TripReceipt(first, last, cost, TripCost.Rule.BY_HOURS, parts, words).receipt();
         }
 
         private static Money ahead(MoneyReport report, LocalDate day) {
@@ -265,6 +269,20 @@ class MoneyReportTest {
         @Test
         void on_its_second_day_it_is_still_the_same_trip() {
             assertThat(ahead(on(SUNDAY, written()), SUNDAY)).isEqualTo(eur("0"));
+        }
+
+        @Test
+        void one_that_began_the_evening_before_is_the_same_trip() {
+            Receipt early = written(FIRST.minusDays(1), SUNDAY, "30.00");
+            assertThat(ahead(on(FIRST, early), FIRST)).isEqualTo(eur("0"));
+            assertThat(ahead(on(SUNDAY, early), SUNDAY)).isEqualTo(eur("0"));
+        }
+
+        @Test
+        void food_of_days_it_does_not_tell_of_is_still_ahead() {
+            Receipt saturday = written(FIRST, FIRST, "12.00");
+            assertThat(ahead(on(FIRST, saturday), FIRST)).isEqualTo(eur("12.00"));
+            assertThat(on(FIRST, saturday).forecast().whole().expected()).isEqualTo(eur("711.80"));
         }
 
         @Test

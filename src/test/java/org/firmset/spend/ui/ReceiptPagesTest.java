@@ -524,6 +524,18 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
     }
 
     @Test
+    void a_slip_to_returned_changes_no_day_of_a_rest() {
+        takeDemo();
+        go(SpendPages.receipt(theOrder().id()));
+        choose(ReceiptState.RETURNED);
+        choose(ReceiptState.PAID);
+        assertThat(day("Rest paid on").getValue()).isEqualTo(LocalDate.now(clock));
+        choose(ReceiptState.RETURNED);
+        choose(ReceiptState.ORDERED);
+        assertThat(day("Rest due on").getValue()).isEqualTo(LocalDate.of(2027, 7, 16));
+    }
+
+    @Test
     void a_paid_order_says_when_its_rest_was_paid_or_what_is_missing() {
         takeDemo();
         KeptReceipt order = theOrder();

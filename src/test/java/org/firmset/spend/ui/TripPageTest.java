@@ -217,6 +217,19 @@ class TripPageTest extends SpringBrowserlessTest {
     }
 
     @Test
+    void food_that_was_taken_out_stays_out_while_days_are_corrected() {
+        go();
+        field("Food and the like").setValue("");
+        day("Last day").setValue(first.minusDays(1));
+        day("Last day").setValue(last);
+        assertThat(field("Food and the like").getValue()).isEmpty();
+        field("Food and the like").setValue("76.00");
+        day("Last day").setValue(first.minusDays(1));
+        day("Last day").setValue(first);
+        assertThat(field("Food and the like").getValue()).isEqualTo("38.00");
+    }
+
+    @Test
     void hours_that_nobody_bears_are_asked_about() {
         go();
         served(TRACK);
