@@ -81,7 +81,7 @@ public enum Role {
     public String words() {
         return switch (this) {
             case RECEIPT -> "number of the receipt";
-            case STATE -> "paid, ordered or returned";
+            case STATE -> "paid, paid ahead, ordered or returned";
             case DEPOSIT -> "paid down on an order";
             case REST_ON -> "when the rest was paid or is due";
             case KIND -> "material, tool, fee or fuel";
