@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import tech.units.indriya.function.RationalNumber;
@@ -25,6 +26,9 @@ public final class Units {
     private static final int MOST_DECIMALS = 6;
     /** In metres; from here on people count in kilometres or miles. */
     private static final BigDecimal LONG_WAY = BigDecimal.valueOf(1_000);
+
+    /** In cubic metres; cans and bags below it are counted in litres. */
+    private static final BigDecimal SMALL_VOLUME = new BigDecimal("0.1");
 
     private static final Map<String, String> OTHER_SPELLINGS = Map.ofEntries(
             Map.entry("°C", "degC"),
@@ -225,7 +229,14 @@ public final class Units {
     private static List<String> written(Measured quantity, boolean us) {
         return switch (quantity.dimension()) {
             case MASS -> List.of(us ? "lb" : "kg");
-            case VOLUME -> List.of(us ? "ft3" : "m3");
+            case VOLUME -> {
+                boolean small = quantity.value().compareTo(SMALL_VOLUME) < 0;
+                List<String> metric = small ? List.of("L", "m3") : List.of("m3", "L");
+                yield us
+                        ? Stream.concat(Stream.of("ft3", "gal"), metric.stream())
+                                .toList()
+                        : metric;
+            }
             case LENGTH -> {
                 if (quantity.value().compareTo(LONG_WAY) >= 0) {
                     yield us ? List.of("mi", "ft") : List.of("km", "m");

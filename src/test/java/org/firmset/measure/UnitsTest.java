@@ -158,6 +158,22 @@ class UnitsTest {
                 .isEqualTo(edited);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "US, 75 ft3, 75 ft3",
+        "US, 800 gal, 800 gal",
+        "US, 5 gal, 5 gal",
+        "US, 20 L, 20 L",
+        "US, 1.8 m3, 1.8 m3",
+        "METRIC, 0.02 m3, 20 L",
+        "METRIC, 22 L, 22 L",
+        "METRIC, 1.8 m3, 1.8 m3"
+    })
+    void volumes_are_edited_in_the_unit_people_measure_them_in(UnitSystem system, String written, String edited) {
+        assertThat(Units.editable(Units.parse(Dimension.VOLUME, written), system))
+                .isEqualTo(edited);
+    }
+
     @Nested
     class Refusals {
         @ParameterizedTest(name = "{0}: {1}")

@@ -87,7 +87,8 @@ public record Part(
 
     /** Its name as a label: "Gross rating". */
     public String label() {
-        String spaced = name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        String spaced = name.replaceAll("(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z])", " ")
+                .toLowerCase(Locale.ROOT);
         return spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
     }
 

@@ -4,6 +4,7 @@ import com.vaadin.flow.component.textfield.TextField;
 import com.vaadin.flow.component.textfield.TextFieldVariant;
 import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.firmset.homestead.part.Part;
 import org.firmset.homestead.part.ScalarFault;
@@ -17,6 +18,10 @@ final class EntryField extends TextField {
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
     /** Three digits behind a comma could be thousands, so they are left for the fault. */
     private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
+
+    private static final Set<String> MONEY = Set.of("rate", "price");
+    /** Stands before an amount of money, as amounts of receipts may have it. */
+    private static final Pattern SIGN = Pattern.compile("^\\p{Sc}\\s*");
 
     private final Part part;
     private final String unit;
@@ -51,7 +56,10 @@ final class EntryField extends TextField {
     }
 
     private String written() {
-        String text = COMMA.matcher(getValue().strip()).replaceAll(".");
+        String bare = MONEY.contains(part.name())
+                ? SIGN.matcher(getValue().strip()).replaceFirst("")
+                : getValue().strip();
+        String text = COMMA.matcher(bare).replaceAll(".");
         return !unit.isEmpty() && BARE.matcher(text).matches() ? text + " " + unit : text;
     }
 

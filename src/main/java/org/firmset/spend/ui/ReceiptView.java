@@ -129,6 +129,9 @@ class ReceiptView extends OpenedPage {
         Paragraph keys = new Paragraph("Ctrl+Enter saves, too.");
         keys.addClassNames("fs-figure-note", "fs-keys");
         buttons.add(keys);
+        if (sheet.before() != null && sheet.before().receipt().state().isToCome()) {
+            buttons.add(stock());
+        }
         buttons.addClassName("fs-buttons");
         return buttons;
     }
@@ -153,6 +156,14 @@ class ReceiptView extends OpenedPage {
             sheet.form().become(next);
             save(sheet, ReceiptView::leave);
         });
+    }
+
+    /** Packs that came are counted by the stock alone. */
+    private static Paragraph stock() {
+        Paragraph stock = new Paragraph("When it is here, write its packs under Place and kit, Stock, too."
+                + " Else the plan buys them again.");
+        stock.addClassName("fs-figure-note");
+        return stock;
     }
 
     private static Paragraph saved() {

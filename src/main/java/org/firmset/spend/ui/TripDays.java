@@ -28,6 +28,8 @@ final class TripDays extends Div {
                 last.setValue(e.getValue());
             }
         });
+        first.addValueChangeListener(e -> check());
+        last.addValueChangeListener(e -> check());
         addClassName("fs-receipt-head");
         add(first, last);
     }

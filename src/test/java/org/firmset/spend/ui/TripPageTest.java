@@ -202,9 +202,11 @@ class TripPageTest extends SpringBrowserlessTest {
                 .contains("Write '6.25 h' or '6 h 15 min'");
         press("Save");
         assertThat(field("Rate for a mile, USD").getErrorMessage()).startsWith("This is not a number.");
+        field("Rate for a mile, USD").setValue("$0.70");
+        assertThat(field("Rate for a mile, USD").isInvalid()).isFalse();
         day("First day").setValue(LocalDate.now().plusDays(2));
-        press("Save");
         assertThat(day("First day").getErrorMessage()).startsWith("This day has not come yet.");
+        press("Save");
         assertThat(book.all(place)).isEmpty();
         counts(DriveWay.ON_RECEIPTS);
         day("First day").setValue(first);
