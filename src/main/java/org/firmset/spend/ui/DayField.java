@@ -14,6 +14,8 @@ class DayField extends DatePicker {
         super(label);
         setLocale(Locale.UK);
         setI18n(new DatePickerI18n().setDateFormat("yyyy-MM-dd").setBadInputErrorMessage(SUCH_AS));
+        // who types a day and goes on with Tab would be caught in the calendar
+        setAutoOpen(false);
         setValue(day);
     }
 }
