@@ -22,9 +22,10 @@ final class BenchCommand {
             machine();
             return new BenchTakeoffs(out).run();
         }
-        if (arguments.equals(List.of("spend"))) {
+        if (!arguments.isEmpty() && arguments.getFirst().equals("spend")) {
+            BenchSpend spend = new BenchSpend(out, arguments.subList(1, arguments.size()));
             machine();
-            return new BenchSpend(out).run();
+            return spend.run();
         }
         if (!arguments.isEmpty() && arguments.getFirst().equals("haul")) {
             BenchHaul haul = new BenchHaul(out, arguments.subList(1, arguments.size()));

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.firmset.homestead.Homestead;
@@ -32,7 +33,11 @@ import org.javamoney.moneta.Money;
 
 /** firmset bench spend: how long it takes to read tables of receipts, to write them, to add them up and to reckon the money. */
 final class BenchSpend {
-    private static final int[] LINES = {500, 5_000, 50_000};
+    private static final String LINES = "500,5000,50000";
+    /** Each receipt has five lines. */
+    private static final int FEWEST_LINES = 5;
+
+    private static final int MOST_LINES = 100_000;
     private static final int TIMES = 5;
     private static final String CURRENCY = "USD";
     private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 11, 1));
@@ -41,26 +46,45 @@ final class BenchSpend {
             DEMO.materials().stream().map(Material::key).toList();
 
     private final PrintStream out;
+    private final int[] lines;
 
-    BenchSpend(PrintStream out) {
+    BenchSpend(PrintStream out, List<String> arguments) {
         this.out = out;
+        Options options = new Options(arguments, Set.of("lines"));
+        if (!options.words().isEmpty()) {
+            throw new NotUnderstood(
+                    "'bench spend' takes no word '" + options.words().getFirst()
+                            + "'; write nothing behind it, or --lines and numbers such as " + LINES);
+        }
+        lines = Stream.of(options.value("lines").orElse(LINES).split(",", -1))
+                .mapToInt(BenchSpend::lines)
+                .toArray();
+    }
+
+    private static int lines(String text) {
+        int number = text.matches("\\d{1,6}") ? Integer.parseInt(text) : 0;
+        if (number < FEWEST_LINES || number > MOST_LINES) {
+            throw new NotUnderstood("'" + text + "' is no number of lines; write some from " + FEWEST_LINES + " to "
+                    + MOST_LINES + ", such as " + LINES);
+        }
+        return number;
     }
 
     private record Times(double reading, double writing, double adding) {}
 
     int run() {
         // the first tables are slower: classes are loaded
-        measure(LINES[1]);
+        measure(lines[lines.length / 2]);
         out.println("| lines | MiB | read, matched, checked ms | written ms | forecast ms |");
         out.println("|---|---|---|---|---|");
-        for (int lines : LINES) {
-            row(lines);
+        for (int some : lines) {
+            row(some);
         }
         out.printf("%nMedians of %d; a whole read from bytes to receipts without faults.%n", TIMES);
         BenchMoney money = new BenchMoney(out);
-        money.run(Arrays.stream(LINES).mapToObj(BenchSpend::receipts).toList());
+        money.run(Arrays.stream(lines).mapToObj(BenchSpend::receipts).toList());
         new BenchReceiptStore(out, DEMO, money)
-                .run(Arrays.stream(LINES).mapToObj(n -> bytes(receipts(n))).toList(), LINES);
+                .run(Arrays.stream(lines).mapToObj(n -> bytes(receipts(n))).toList(), lines);
         return Commands.DONE;
     }
 
@@ -125,7 +149,7 @@ final class BenchSpend {
             List<ReceiptLine> its = Stream.generate(() -> line(random)).limit(5).toList();
             receipts.add(new Receipt(
                     "r" + i,
-                    LocalDate.of(2026, 1, 1).plusDays(random.nextInt(365)),
+                    LocalDate.of(2025, 1, 1).plusDays(random.nextInt(365)),
                     "Yard " + random.nextInt(20),
                     ReceiptState.PAID,
                     its,

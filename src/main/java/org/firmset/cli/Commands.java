@@ -26,7 +26,7 @@ public final class Commands {
               bench takeoff               measure takeoffs, cut lists and cures and print tables
               bench haul [OPTIONS]        measure splitting loads over runs and print tables
               bench power                 measure light, sun and battery and print a table
-              bench spend                 measure reading tables of receipts and print a table
+              bench spend                 measure reading tables of receipts and print a table (--lines 500,5000)
               bench psplib FOLDER         solve open scheduling instances (.sm, .SCH, optimum.csv) and print a table
               test                        build and run every test
               mutants                     count how often the tests notice broken arithmetic (some minutes)

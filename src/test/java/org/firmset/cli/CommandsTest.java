@@ -288,6 +288,17 @@ class CommandsTest {
     }
 
     @Test
+    void receiptsAreMeasuredAsTablesAndInTheDatabase() {
+        assertThat(run("bench", "spend", "--lines", "100")).isZero();
+        assertThat(printed())
+                .containsPattern("\\| 100 \\| 0\\.01 \\| \\d+ \\| \\d+ \\| \\d+ \\|")
+                .containsPattern("from bytes into the database ms[^\n]*\n[^\n]*\n\\| 100 \\| \\d+ \\|")
+                .contains("MiB of heap that cannot be let go of");
+        assertThat(run("bench", "spend", "--lines", "100,4")).isEqualTo(2);
+        assertThat(complained()).contains("'4' is no number of lines; write some from 5 to 100000");
+    }
+
+    @Test
     void lightSunAndBatteryAreMeasured() {
         assertThat(run("bench", "power")).isZero();
         assertThat(printed())
