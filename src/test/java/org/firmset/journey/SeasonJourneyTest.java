@@ -26,8 +26,6 @@ import org.junit.jupiter.api.TestMethodOrder;
 /** From the first start over the demo to a change and its plan, in the browser a person would use. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SeasonJourneyTest extends Journey {
-    private static final Path SHOTS = Path.of("target/screenshots");
-
     private static Locator heading2(Page page, String name) {
         return page.getByRole(
                 AriaRole.HEADING,

@@ -140,38 +140,30 @@ class UnitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "US, 93 mi, 93 mi",
-        "US, 1.5 mi, 1.5 mi",
-        "US, 4 in, 4 in",
-        "US, 7 5/8 in, 7.625 in",
-        "US, 62 in, 62 in",
-        "US, 8 ft, 8 ft",
-        "US, 12 ft 6 in, 12.5 ft",
-        "US, 120 ft, 120 ft",
-        "METRIC, 149.5 km, 149.5 km",
-        "METRIC, 1200 m, 1.2 km",
-        "METRIC, 0.1 m, 0.1 m",
-        "METRIC, 93 mi, 149668.992 m"
+        "LENGTH, US, 93 mi, 93 mi",
+        "LENGTH, US, 1.5 mi, 1.5 mi",
+        "LENGTH, US, 4 in, 4 in",
+        "LENGTH, US, 7 5/8 in, 7.625 in",
+        "LENGTH, US, 62 in, 62 in",
+        "LENGTH, US, 8 ft, 8 ft",
+        "LENGTH, US, 12 ft 6 in, 12.5 ft",
+        "LENGTH, US, 120 ft, 120 ft",
+        "LENGTH, METRIC, 149.5 km, 149.5 km",
+        "LENGTH, METRIC, 1200 m, 1.2 km",
+        "LENGTH, METRIC, 0.1 m, 0.1 m",
+        "LENGTH, METRIC, 93 mi, 149668.992 m",
+        "VOLUME, US, 75 ft3, 75 ft3",
+        "VOLUME, US, 800 gal, 800 gal",
+        "VOLUME, US, 5 gal, 5 gal",
+        "VOLUME, US, 20 L, 20 L",
+        "VOLUME, US, 1.8 m3, 1.8 m3",
+        "VOLUME, METRIC, 0.02 m3, 20 L",
+        "VOLUME, METRIC, 22 L, 22 L",
+        "VOLUME, METRIC, 1.8 m3, 1.8 m3"
     })
-    void lengths_are_edited_in_the_unit_people_measure_them_in(UnitSystem system, String written, String edited) {
-        assertThat(Units.editable(Units.parse(Dimension.LENGTH, written), system))
-                .isEqualTo(edited);
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "US, 75 ft3, 75 ft3",
-        "US, 800 gal, 800 gal",
-        "US, 5 gal, 5 gal",
-        "US, 20 L, 20 L",
-        "US, 1.8 m3, 1.8 m3",
-        "METRIC, 0.02 m3, 20 L",
-        "METRIC, 22 L, 22 L",
-        "METRIC, 1.8 m3, 1.8 m3"
-    })
-    void volumes_are_edited_in_the_unit_people_measure_them_in(UnitSystem system, String written, String edited) {
-        assertThat(Units.editable(Units.parse(Dimension.VOLUME, written), system))
-                .isEqualTo(edited);
+    void sizes_are_edited_in_the_unit_people_measure_them_in(
+            Dimension dimension, UnitSystem system, String written, String edited) {
+        assertThat(Units.editable(Units.parse(dimension, written), system)).isEqualTo(edited);
     }
 
     @Nested

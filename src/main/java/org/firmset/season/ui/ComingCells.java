@@ -24,10 +24,10 @@ final class ComingCells implements Making {
     Optional<String> receipts(int row, int column) {
         Forecast.Row figures = rows.get(row);
         if (column == SPENT && !figures.spent().isZero()) {
-            return Optional.of(ReceiptLinks.of(figures.of()));
+            return Optional.of(ReceiptLinks.to(ReceiptLinks.of(figures.of())));
         }
         return column == COMMITTED && !figures.committed().isZero()
-                ? Optional.of(ReceiptLinks.ordersOf(figures.of()))
+                ? Optional.of(ReceiptLinks.toOrders(ReceiptLinks.of(figures.of())))
                 : Optional.empty();
     }
 

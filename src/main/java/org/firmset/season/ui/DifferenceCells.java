@@ -69,7 +69,8 @@ final class DifferenceCells implements Making {
         return money.bought(thing)
                 .filter(b -> column == SPENT
                         || (column == COMMITTED && !b.committed().isZero()))
-                .map(b -> column == SPENT ? ReceiptLinks.of(thing) : ReceiptLinks.ordersOf(thing));
+                .map(b ->
+                        column == SPENT ? ReceiptLinks.to(thing.receipts()) : ReceiptLinks.toOrders(thing.receipts()));
     }
 
     /** A sum of the rows above it opens to nothing more than these. */
@@ -95,7 +96,7 @@ final class DifferenceCells implements Making {
         TablePanel table = new TablePanel(
                 words.table(one),
                 (r, column) -> column == AMOUNT && parts.get(r).ofReceipts()
-                        ? Optional.of(ReceiptLinks.of(one.thing()))
+                        ? Optional.of(ReceiptLinks.to(one.thing().receipts()))
                         : Optional.empty());
         return new Div(SpendSections.sums(table), SpendSections.list(words.sums(one)));
     }

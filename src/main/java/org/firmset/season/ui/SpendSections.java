@@ -29,6 +29,7 @@ import org.firmset.season.store.Baselines;
 import org.firmset.season.store.KeptBaseline;
 import org.firmset.season.store.KeptBudgets;
 import org.firmset.season.words.WordTable;
+import org.firmset.spend.ReceiptFilter;
 import org.firmset.spend.ui.SpendPages;
 
 /** The sections of the page of money. What is typed and unfolded stays while the sums around it are made anew. */
@@ -69,7 +70,7 @@ final class SpendSections extends Div {
 
     private static Div links() {
         Div links = new Div(
-                new Anchor(ReceiptLinks.all(), "All receipts"),
+                new Anchor(ReceiptLinks.to(ReceiptFilter.ALL), "All receipts"),
                 new Anchor(SpendPages.TRIP, "Write down a trip that was made"),
                 new Anchor("edit/budgeting", "How budgets are reckoned"),
                 new Anchor("edit/spendingLimit", "Limit to what a month may take"));
@@ -161,7 +162,8 @@ final class SpendSections extends Div {
                 sums(new TablePanel(
                         words.months(),
                         (row, column) -> column == 1 && !all.get(row).spent().isZero()
-                                ? Optional.of(ReceiptLinks.ofMonth(all.get(row).month()))
+                                ? Optional.of(ReceiptLinks.to(
+                                        ReceiptFilter.ALL.withMonth(all.get(row).month())))
                                 : Optional.empty())));
     }
 

@@ -18,6 +18,7 @@ import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.MoneyWords;
 import org.firmset.season.money.MoneyWords.Standing;
 import org.firmset.spend.Forecast;
+import org.firmset.spend.ReceiptFilter;
 import org.javamoney.moneta.Money;
 
 /** A subproject at a glance, or all of them: a bar of what is spent, committed and still to pay, beside what may be spent. */
@@ -111,11 +112,13 @@ final class StandingCard extends Section {
 
     private Component parts(MoneyWords words) {
         DescriptionList list = new DescriptionList();
-        boolean whole = standing.isWhole();
-        String receipts = whole ? ReceiptLinks.all() : ReceiptLinks.ofSubproject(standing.subproject());
-        String orders = whole ? ReceiptLinks.allOrders() : ReceiptLinks.ordersOfSubproject(standing.subproject());
-        part(list, "fs-spent", "Spent", link("spent", standing.row().spent(), receipts));
-        part(list, "fs-committed", "Committed", link("committed", standing.row().committed(), orders));
+        ReceiptFilter all = standing.isWhole() ? ReceiptFilter.ALL : ReceiptLinks.of(standing.subproject());
+        part(list, "fs-spent", "Spent", link("spent", standing.row().spent(), ReceiptLinks.to(all)));
+        part(
+                list,
+                "fs-committed",
+                "Committed",
+                link("committed", standing.row().committed(), ReceiptLinks.toOrders(all)));
         part(
                 list,
                 "fs-to-pay",

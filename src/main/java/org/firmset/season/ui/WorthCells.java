@@ -8,6 +8,7 @@ import org.firmset.season.money.MoneyReport;
 import org.firmset.season.money.WorthWords;
 import org.firmset.spend.Baseline;
 import org.firmset.spend.Forecast;
+import org.firmset.spend.ReceiptFilter;
 
 /** Where figures of the worth of the work lead: what it cost to receipts, what it was to cost to its stages. */
 final class WorthCells implements Making {
@@ -30,7 +31,7 @@ final class WorthCells implements Making {
         Forecast.Row cost = words.cost();
         boolean there = !cost.spent().isZero() || !cost.committed().isZero();
         return row == ACTUAL && column == FIGURE && there
-                ? Optional.of(ReceiptLinks.ofFinished(words.finished()))
+                ? Optional.of(ReceiptLinks.to(ReceiptFilter.ofFinished(Set.copyOf(words.finished()))))
                 : Optional.empty();
     }
 
@@ -64,11 +65,11 @@ final class WorthCells implements Making {
 
     private String link(int row, boolean orders) {
         List<String> finished = words.finished();
-        if (row == finished.size()) {
-            return orders ? ReceiptLinks.ordersOfFinished(finished) : ReceiptLinks.ofFinished(finished);
-        }
-        String stage = finished.get(row);
-        return orders ? ReceiptLinks.ordersOfStage(stage) : ReceiptLinks.ofStage(stage);
+        // what a stage cost, whoever bears it
+        ReceiptFilter receipts = row == finished.size()
+                ? ReceiptFilter.ofFinished(Set.copyOf(finished))
+                : ReceiptFilter.ALL.withStage(finished.get(row));
+        return orders ? ReceiptLinks.toOrders(receipts) : ReceiptLinks.to(receipts);
     }
 
     @Override

@@ -1,8 +1,6 @@
 package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.component.textfield.TextFieldVariant;
-import com.vaadin.flow.data.value.ValueChangeMode;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.firmset.measure.Cash;
@@ -12,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A sum of money as people type it: "12.40", "12,40", "$1,240.00". */
 final class AmountField extends TextField {
-    private static final int WAIT_MS = 400;
 
     private final String currency;
 
@@ -21,10 +18,7 @@ final class AmountField extends TextField {
         super(label);
         this.currency = currency;
         setValue(amount == null ? "" : Cash.amountOf(amount).abs().toPlainString());
-        addThemeVariants(TextFieldVariant.LUMO_ALIGN_RIGHT);
-        getElement().setAttribute("inputmode", "decimal");
-        setValueChangeMode(ValueChangeMode.LAZY);
-        setValueChangeTimeout(WAIT_MS);
+        TypedNumber.allow(this);
     }
 
     /** What stands there, nothing said about what does not fit; empty for an empty field too. */

@@ -1,8 +1,6 @@
 package org.firmset.spend.ui;
 
 import com.vaadin.flow.component.textfield.TextField;
-import com.vaadin.flow.component.textfield.TextFieldVariant;
-import com.vaadin.flow.data.value.ValueChangeMode;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -14,7 +12,6 @@ import org.firmset.homestead.part.ScalarFault;
  * What cannot be read is marked at once.
  */
 final class EntryField extends TextField {
-    private static final int WAIT_MS = 400;
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
     /** Three digits behind a comma could be thousands, so they are left for the fault. */
     private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
@@ -38,11 +35,8 @@ final class EntryField extends TextField {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("nothing typed of a trip is called [" + name + "]"));
         setValue(value);
-        addThemeVariants(TextFieldVariant.LUMO_ALIGN_RIGHT);
-        getElement().setAttribute("inputmode", "decimal");
+        TypedNumber.allow(this);
         setManualValidation(true);
-        setValueChangeMode(ValueChangeMode.LAZY);
-        setValueChangeTimeout(WAIT_MS);
         addValueChangeListener(e -> check(false));
     }
 

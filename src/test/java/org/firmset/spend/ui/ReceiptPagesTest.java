@@ -2,7 +2,6 @@ package org.firmset.spend.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.ComponentUtil;
 import com.vaadin.flow.component.UI;
 import com.vaadin.flow.component.button.Button;
@@ -14,8 +13,6 @@ import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
 import com.vaadin.flow.component.html.H2;
-import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.html.Span;
 import com.vaadin.flow.component.html.UnorderedList;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
@@ -33,11 +30,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.UUID;
 import java.util.stream.Stream;
-import org.firmset.homestead.Homestead;
-import org.firmset.homestead.file.SeedHomesteads;
-import org.firmset.homestead.store.Homesteads;
 import org.firmset.homestead.store.Kept;
 import org.firmset.measure.Cash;
 import org.firmset.spend.ContentHash;
@@ -49,43 +42,21 @@ import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Share;
 import org.firmset.spend.store.KeptReceipt;
-import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.table.ReceiptExport;
 import org.firmset.spend.table.Role;
 import org.firmset.spend.table.SeedReceipts;
 import org.firmset.spend.table.TableReader;
 import org.javamoney.moneta.Money;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 
-/** Pages of receipts without a browser. The same settings as other pages have, so that they share one program. */
-@SpringBootTest(
-        properties =
-                "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
-class ReceiptPagesTest extends SpringBrowserlessTest {
-    private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 12, 1));
-
-    @Autowired
-    private Homesteads homesteads;
-
-    @Autowired
-    private ReceiptBook book;
-
+/** Pages of receipts without a browser. */
+class ReceiptPagesTest extends SpendPagesWithoutBrowser {
     @Autowired
     private Clock clock;
 
     @Autowired
     private HikariDataSource pool;
-
-    private UUID place;
-
-    @BeforeEach
-    void openHomestead() {
-        place = homesteads.add(DEMO).id();
-        homesteads.open(place);
-    }
 
     private void takeDemo() {
         book.takeAll(place, SeedReceipts.demo(DEMO, 0), ContentHash.of(new byte[] {1}));
@@ -97,24 +68,6 @@ class ReceiptPagesTest extends SpringBrowserlessTest {
 
     private static void ask(String query) {
         UI.getCurrent().navigate(SpendPages.RECEIPTS, QueryParameters.fromString(query));
-    }
-
-    private TextField field(String caption) {
-        return find(TextField.class).withCaption(caption).single();
-    }
-
-    private void press(String text) {
-        test(find(Button.class).withText(text).single()).click();
-    }
-
-    private List<String> items() {
-        return find(ListItem.class).all().stream()
-                .map(i -> i.getElement().getTextRecursively())
-                .toList();
-    }
-
-    private List<String> paragraphs() {
-        return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
     }
 
     @Test

@@ -3,27 +3,20 @@ package org.firmset.spend.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import com.vaadin.browserless.SpringBrowserlessTest;
 import com.vaadin.flow.component.button.Button;
 import com.vaadin.flow.component.combobox.ComboBox;
 import com.vaadin.flow.component.datepicker.DatePicker;
 import com.vaadin.flow.component.html.Anchor;
 import com.vaadin.flow.component.html.Div;
 import com.vaadin.flow.component.html.H1;
-import com.vaadin.flow.component.html.ListItem;
-import com.vaadin.flow.component.html.Paragraph;
 import com.vaadin.flow.component.radiobutton.RadioButtonGroup;
 import com.vaadin.flow.component.textfield.TextField;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.UUID;
 import org.firmset.homestead.Budgeting;
-import org.firmset.homestead.Homestead;
 import org.firmset.homestead.OpenTrip;
 import org.firmset.homestead.TripSharing;
-import org.firmset.homestead.file.SeedHomesteads;
-import org.firmset.homestead.store.Homesteads;
 import org.firmset.measure.Cash;
 import org.firmset.measure.UnitSystem;
 import org.firmset.season.money.Changed;
@@ -33,43 +26,17 @@ import org.firmset.spend.Receipt;
 import org.firmset.spend.ReceiptLine;
 import org.firmset.spend.ReceiptState;
 import org.firmset.spend.Share;
-import org.firmset.spend.store.ReceiptBook;
 import org.firmset.spend.ui.Bearers.Bearer;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 
 /** The page on which a trip that was made is written down. The demo drives 93 mi one way, 135 a trip, 38 a day. */
-@SpringBootTest(
-        properties =
-                "FIRMSET_DB_URL=jdbc:h2:mem:pages;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH")
-class TripPageTest extends SpringBrowserlessTest {
-    private static final Homestead DEMO = SeedHomesteads.demo(LocalDate.of(2026, 12, 1));
+class TripPageTest extends SpendPagesWithoutBrowser {
     private static final Bearer TRACK = new Bearer("water", "water-track");
     private static final Bearer TOPSOIL = new Bearer("shop", "shop-topsoil");
     /** Days that are past whenever the test runs. */
     private final LocalDate last = LocalDate.now().minusDays(3);
 
     private final LocalDate first = last.minusDays(1);
-
-    @Autowired
-    private Homesteads homesteads;
-
-    @Autowired
-    private ReceiptBook book;
-
-    private UUID place;
-
-    @BeforeEach
-    void openHomestead() {
-        open(DEMO);
-    }
-
-    private void open(Homestead homestead) {
-        place = homesteads.add(homestead).id();
-        homesteads.open(place);
-    }
 
     private void go() {
         navigate(SpendPages.TRIP, Div.class);
@@ -79,10 +46,6 @@ class TripPageTest extends SpringBrowserlessTest {
 
     private DatePicker day(String caption) {
         return find(DatePicker.class).withCaption(caption).single();
-    }
-
-    private TextField field(String caption) {
-        return find(TextField.class).withCaption(caption).single();
     }
 
     @SuppressWarnings("unchecked")
@@ -110,20 +73,6 @@ class TripPageTest extends SpringBrowserlessTest {
         for (int i = 0; i < sizes.length; i++) {
             test(find(TextField.class).withCaption(caption).all().get(i)).setValue(sizes[i]);
         }
-    }
-
-    private void press(String text) {
-        test(find(Button.class).withText(text).single()).click();
-    }
-
-    private List<String> items() {
-        return find(ListItem.class).all().stream()
-                .map(i -> i.getElement().getTextRecursively())
-                .toList();
-    }
-
-    private List<String> paragraphs() {
-        return find(Paragraph.class).all().stream().map(Paragraph::getText).toList();
     }
 
     private Receipt kept() {
